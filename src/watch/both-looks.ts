@@ -3,19 +3,20 @@ import { fail } from '../problem';
 import type { WatchDatabase } from './database';
 import { type Anew, judgeAnew } from './judge-anew';
 import { listingKey } from './listing-key';
-import { readLook } from './look';
+import { openStoredLook } from './look';
 import type { Packing } from './ports';
-import { type PartsByName, sentOf } from './read-saved';
+import { type PartsByName, partsIn, sentOf } from './read-saved';
 import { mostReplies, notKept } from './reply';
 import type { SavedCase } from './saved-case';
-import { addedTo, type BroughtPhoto } from './sent';
+import { type BroughtPhoto, changedSent } from './sent';
+import { joinChanges, removedOf } from './sent-changes';
 import { openStored } from './store';
 import type { ReadExport } from './transfer';
 import type { LookName, Parts } from './types';
 
 /*
  * One look that two machines went on from, each with replies and photos of its own: the one judged last stands, and gets
- * what only the other one has. Of a photo that was removed on one of them nobody knows why the other has it: it comes back.
+ * what only the other one has. A photo that was taken out on one of them stays out, unless it was brought again later.
  */
 
 /** What came of a piece after its page was read. */
@@ -26,21 +27,22 @@ interface CameLater {
 
 /** What a look holds beside its page, out of a database or a file; null where the look cannot be read. */
 async function cameLater(latest: LookName, parts: PartsByName, packing: Packing): Promise<CameLater | null> {
-  const content = await readLook(parts, latest.look, packing);
+  const content = await openStoredLook(latest.look, (await parts.look(latest.look))?.packed, packing);
   if (content.state !== 'readable') return null;
   return { replies: content.look.replies, sent: await sentOf(content.look, latest, parts, packing) };
 }
 
 /** The parts of a file by their names. */
 function byName({ looks, pictures }: Parts): PartsByName {
-  const stores = {
-    looks: new Map(looks.map((one) => [one.hash, one])),
-    pictures: new Map(pictures.map((one) => [one.hash, one])),
-  };
-  return { get: async (store: string, name: unknown) => stores[store as 'looks']?.get(String(name)) } as PartsByName;
+  const lookOf = new Map(looks.map((one) => [one.hash, one]));
+  const pictureOf = new Map(pictures.map((one) => [one.hash, one]));
+  return { look: async (name) => lookOf.get(name), picture: async (name) => pictureOf.get(name) };
 }
 
-/** What came later of the looks that a file and the list both have and that each went on from, by the record's id. */
+/**
+ * What came later of the looks that a file and the list both have and that each went on from, by the record's id; nothing
+ * of those of which only a photo was taken out on either side, whichever look of them stands.
+ */
 export async function whatCameLater(database: WatchDatabase, { records }: ReadExport, packing: Packing) {
   const sides = new Map<string, CameLater[]>();
   for (const one of records) {
@@ -50,25 +52,40 @@ export async function whatCameLater(database: WatchDatabase, { records }: ReadEx
     for (const { id } of await database.getAllFromIndex('rows', 'byKey', listingKey(one.record.shown.address))) {
       const own = openStored(await database.get('cases', id));
       const ours = own.ok ? own.value.looks[0] : undefined;
-      if (!ours || ours.look === theirs.look || Date.parse(ours.readAt) !== Date.parse(theirs.readAt)) continue;
-      const both = [await cameLater(ours, database, packing), await cameLater(theirs, byName(one.parts), packing)];
-      sides.set(id, [...(sides.get(id) ?? []), ...both.flatMap((side) => side ?? [])]);
+      if (!own.ok || !ours || ours.look === theirs.look) continue;
+      const known = sides.get(id) ?? [];
+      if (Date.parse(ours.readAt) === Date.parse(theirs.readAt)) {
+        const both = [
+          await cameLater(ours, partsIn(database), packing),
+          await cameLater(theirs, byName(one.parts), packing),
+        ];
+        sides.set(id, [...known, ...both.flatMap((side) => side ?? [])]);
+      } else if (removedOf(joinChanges(own.value.sentChanges, one.record.sentChanges)).size > 0) sides.set(id, known);
     }
   }
   return sides;
 }
 
-/** The latest look of a case with all that either side has, judged anew as of now; a problem where it has it all. */
+/**
+ * The latest look of a case with all that either side has and without the photos that its record says were taken out, judged
+ * anew as of now; a problem where it is so already.
+ */
 export async function withBoth(saved: SavedCase, sides: readonly CameLater[], anew: Anew) {
   const [latest] = saved.looks;
   // What the import left in the bin stays there as it is.
   if (latest?.state !== 'readable' || saved.record.removedAt !== null) return fail(notKept);
   const { replies, sent } = latest.look;
+  const removed = removedOf(saved.record.sentChanges);
+  const gone = new Set(sent.flatMap(({ id }) => (removed.has(id) ? [id] : [])));
   const known = new Set([...replies.map(({ text }) => text), ...sent.map(({ id }) => id)]);
   const isNew = (name: string) => !known.has(name) && known.add(name);
   const moreReplies = sides.flatMap((side) => side.replies.filter(({ text }) => isNew(text)));
-  const moreSent = sides.flatMap((side) => side.sent.filter(({ photo }) => isNew(photo.id)));
-  if (moreReplies.length + moreSent.length === 0) return fail(notKept);
+  const moreSent = sides.flatMap((side) => side.sent.filter(({ photo }) => !removed.has(photo.id) && isNew(photo.id)));
+  if (moreReplies.length + moreSent.length + gone.size === 0) return fail(notKept);
   const all = [...replies, ...moreReplies].sort((a, b) => Date.parse(a.at) - Date.parse(b.at)).slice(0, mostReplies);
-  return judgeAnew(saved, (look, kept, whole) => ({ replies: all, ...addedTo(look, kept, whole, moreSent) }), anew);
+  return judgeAnew(
+    saved,
+    (look, kept, whole) => ({ replies: all, ...changedSent(look, kept, whole, moreSent, gone) }),
+    anew,
+  );
 }

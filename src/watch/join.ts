@@ -1,3 +1,4 @@
+import { joinChanges } from './sent-changes';
 import { type AskedQuestion, type LookName, mostEarlierLooks, type OtherNote, type WatchRecord } from './types';
 
 export interface Joined {
@@ -30,16 +31,28 @@ export function joinRecords(own: WatchRecord, other: WatchRecord, from: OtherNot
   const asked = joinAsked(own.asked, other.asked);
   // What the buyer settled here stands; what was settled elsewhere only fills a gap.
   const dated = own.dated ?? other.dated;
+  const sentChanges = joinChanges(own.sentChanges, other.sentChanges);
   const changed =
     note !== own.note ||
     dated !== own.dated ||
     status !== own.status ||
     otherNotes.length > own.otherNotes.length ||
     JSON.stringify(asked) !== JSON.stringify(own.asked) ||
+    JSON.stringify(sentChanges) !== JSON.stringify(own.sentChanges) ||
     looks.some((look) => !own.looks.includes(look));
   if (!changed) return { record: own, changed, bothNotes: false };
   const [savedAt = own.savedAt] = [own.savedAt, other.savedAt].sort();
-  const record = { ...withLooks(own, looks, other), note, status, otherNotes, asked, dated, savedAt, changedAt: now };
+  const record = {
+    ...withLooks(own, looks, other),
+    note,
+    status,
+    otherNotes,
+    asked,
+    dated,
+    sentChanges,
+    savedAt,
+    changedAt: now,
+  };
   return { record, changed, bothNotes: otherNotes.length > own.otherNotes.length };
 }
 

@@ -4,6 +4,7 @@ import { addLook, joinRecords } from './join';
 import { listingKey } from './listing-key';
 import type { WatchPorts } from './ports';
 import { latestFirst, type ReadableRow, type WatchRow } from './rows';
+import { type SentNow, withChanges } from './sent-changes';
 import type { Action } from './store';
 import { type LookName, type Parts, recordVersion, type WatchRecord } from './types';
 
@@ -17,7 +18,7 @@ export function latestOf(rows: WatchRow[], inBin: boolean): ReadableRow | null {
 }
 
 /**
- * Puts a case in: one more look of the record that the listing has already, else a new record. A record in the bin comes
+ * Puts a case in, from which photos of the ids `removed` were taken out: one more look of the record that the listing has already, else a new record. A record in the bin comes
  * back for it: otherwise undoing the deletion would give two cases of one listing.
  */
 export async function putCase(
@@ -26,6 +27,7 @@ export async function putCase(
   latest: Pick<WatchRecord, 'title' | 'shown' | 'looks'>,
   parts: Parts,
   ports: Pick<WatchPorts, 'now' | 'newId'>,
+  removed: readonly string[] = [],
 ): Promise<Result<WatchRecord>> {
   const now = ports.now();
   const rows = await action.rowsOf(listingKey(saved.listing.url));
@@ -34,7 +36,9 @@ export async function putCase(
     const present = await action.open(row.id);
     if (!present.ok) return present;
     const looks = latest.looks.map((look) => withFilesOf(look, present.value, saved));
-    return action.put({ ...addLook(present.value, { ...latest, looks }), removedAt: null, changedAt: now }, parts);
+    const sentChanges = withChanges(present.value.sentChanges, changedNow(present.value, saved, removed), now);
+    const record = { ...addLook(present.value, { ...latest, looks }), sentChanges, removedAt: null, changedAt: now };
+    return action.put(record, parts);
   }
   const record: WatchRecord = {
     version: recordVersion,
@@ -46,10 +50,19 @@ export async function putCase(
     otherNotes: [],
     asked: [],
     dated: null,
+    sentChanges: withChanges([], { brought: idsOf(saved) }, now),
     ...latest,
     removedAt: null,
   };
   return action.put(record, parts);
+}
+
+const idsOf = ({ sent = [] }: Case): string[] => sent.map(({ id }) => id);
+
+/** What changes of a record's photos with a case: those that it does not know, or that were out, are brought. */
+function changedNow({ sentChanges }: WatchRecord, saved: Case, removed: readonly string[]): SentNow {
+  const there = new Set(sentChanges.flatMap(({ photoId, isRemoved }) => (isRemoved ? [] : [photoId])));
+  return { brought: idsOf(saved).filter((id) => !there.has(id)), removed };
 }
 
 /** A look with the files that earlier looks of the record have of its photos: a photo that was sent is one photo for good. */

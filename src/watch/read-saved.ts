@@ -3,12 +3,12 @@ import type { PreviousLook } from '../check/types';
 import type { MakerFile } from '../maker/types';
 import { fail, type Result, succeed } from '../problem';
 import type { WatchDatabase } from './database';
-import { addressOf, openStoredLook, readLook } from './look';
+import { addressOf, openStoredLook } from './look';
 import type { Packing, WatchPorts } from './ports';
 import { knownCorrections, listingOf, type SavedCase, type SavedLook } from './saved-case';
 import type { BroughtPhoto } from './sent';
 import { openStored } from './store';
-import type { FileContent, Look, LookName, StoredPicture } from './types';
+import type { FileContent, Look, LookName, StoredLook, StoredPicture } from './types';
 
 /** A record with all its looks, as they lie in the database at one moment. */
 export async function readSaved(
@@ -59,7 +59,15 @@ export interface EarlierLook {
 }
 
 /** Looks and pictures by their names, of the database or of a file that is taken in. */
-export type PartsByName = Pick<WatchDatabase, 'get'>;
+export interface PartsByName {
+  look(name: string): Promise<StoredLook | undefined>;
+  picture(name: string): Promise<StoredPicture | undefined>;
+}
+
+export const partsIn = (database: WatchDatabase): PartsByName => ({
+  look: (name) => database.get('looks', name),
+  picture: (name) => database.get('pictures', name),
+});
 
 /** The latest look of a record, as the next one needs it. */
 export async function readEarlier(
@@ -72,11 +80,12 @@ export async function readEarlier(
   const { looks, shown } = opened.value;
   const [latest] = looks;
   if (!latest) return succeed(null);
-  const content = await readLook(database, latest.look, packing);
+  const parts = partsIn(database);
+  const content = await openStoredLook(latest.look, (await parts.look(latest.look))?.packed, packing);
   if (content.state !== 'readable') return fail(content.problem);
   const { replies } = content.look;
   const look = previousOf(listingOf(content.look), await makers(shown.address), replies);
-  const sent = await sentOf(content.look, latest, database, packing);
+  const sent = await sentOf(content.look, latest, parts, packing);
   return succeed({ look, replies, corrections: knownCorrections(latest), sent });
 }
 
@@ -84,21 +93,19 @@ export async function readEarlier(
 export async function sentOf(
   { sent, photos }: Look,
   latest: LookName,
-  database: PartsByName,
+  parts: PartsByName,
   packing: Packing,
 ): Promise<BroughtPhoto[]> {
   const sentIds = new Set(sent.map(({ id }) => id));
   const whole = new Map(
-    await Promise.all(
-      latest.files.map(async ({ photoId, file }) => [photoId, await readFile(database, file)] as const),
-    ),
+    await Promise.all(latest.files.map(async ({ photoId, file }) => [photoId, await readFile(parts, file)] as const)),
   );
   const pictures = (
     await Promise.all(
       latest.pictures
         .filter(({ photoId }) => sentIds.has(photoId))
         .map(async ({ photoId, lineId, picture }) => {
-          const address = addressOf(await database.get('pictures', picture), packing);
+          const address = addressOf(await parts.picture(picture), packing);
           return address === null ? [] : [{ photoId, lineId, picture: address }];
         }),
     )
@@ -112,8 +119,8 @@ export async function sentOf(
 }
 
 /** A photo that is kept whole, by the name of its file; null where there is none. */
-export async function readFile(database: PartsByName, name: string): Promise<FileContent | null> {
-  const stored = await database.get('pictures', name);
+export async function readFile(parts: PartsByName, name: string): Promise<FileContent | null> {
+  const stored = await parts.picture(name);
   return stored ? { type: stored.type, bytes: stored.bytes } : null;
 }
 

@@ -16,17 +16,18 @@ export interface BroughtPhoto {
 
 /** The latest look of a case with these photos too, judged anew as of now. One that is there already is read anew. */
 export const withSent = (saved: SavedCase, brought: readonly BroughtPhoto[], anew: Anew) =>
-  judgeAnew(saved, (look, kept, whole) => addedTo(look, kept, whole, brought), anew);
+  judgeAnew(saved, (look, kept, whole) => changedSent(look, kept, whole, brought), anew);
 
-/** What a look has of photos that came another way than by the page, with these too. */
-export function addedTo(
+/** What a look has of photos that came another way than by the page, with these too and without those of these ids. */
+export function changedSent(
   look: Look,
   kept: readonly KeptPicture[],
   whole: readonly KeptFile[],
   brought: readonly BroughtPhoto[],
+  removed: ReadonlySet<string> = new Set(),
 ) {
   const fresh = new Map(brought.map((one) => [one.photo.id, one]));
-  const { sent, photos, pictures, files } = without(new Set(fresh.keys()), look, kept, whole);
+  const { sent, photos, pictures, files } = without(new Set([...removed, ...fresh.keys()]), look, kept, whole);
   const all = withMoreSent(
     sent,
     brought.map(({ photo }) => photo),

@@ -2,7 +2,7 @@ import type * as z from 'zod';
 import type { Problem } from '../problem';
 import { type otherNote1, pixels1, status1 } from './record/forms-1';
 import type { look4 } from './record/look-4';
-import { note8 } from './record/note-8';
+import { note9 } from './record/note-9';
 import { picture2 } from './record/picture-2';
 
 /** What the buyer did about a case. */
@@ -33,11 +33,11 @@ export const mostEarlierLooks = 20;
 export type OtherNote = z.infer<typeof otherNote1>;
 
 /** The record version that this program writes. The structure of the database has a number of its own. */
-export const recordVersion = 8;
+export const recordVersion = 9;
 export const lookVersion = 4;
 
 /** One listing of the list: what the buyer wrote and the names of its looks. Its form is frozen; a change is a new one. */
-export const watchRecordSchema = note8;
+export const watchRecordSchema = note9;
 export type WatchRecord = z.infer<typeof watchRecordSchema>;
 /** A look as its record names it. */
 export type LookName = WatchRecord['looks'][number];
@@ -64,6 +64,9 @@ export interface Parts {
 
 /** When a piece was made, as something else than its code settles it. */
 export type DatedOtherwise = NonNullable<WatchRecord['dated']>;
+
+/** When a photo that came another way than by the page was brought or taken out last. */
+export type SentChange = WatchRecord['sentChanges'][number];
 
 /** A question of the record that was asked, and when. */
 export type AskedQuestion = WatchRecord['asked'][number];

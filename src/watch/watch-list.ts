@@ -2,8 +2,8 @@ import type { Case } from '../case';
 import { fail, type Problem, problem, type Result, succeed } from '../problem';
 import { whatCameLater, withBoth } from './both-looks';
 import { openDatabase } from './database';
-import { addLook, joinAsked, settleOtherNote, withNote } from './join';
-import type { Anew } from './judge-anew';
+import { joinAsked, settleOtherNote, withNote } from './join';
+import { judgingIn } from './judging-in';
 import { findLettering, type KeptLettering } from './lettering';
 import { type LikenessOfPicture, workOutLikenesses } from './likenesses';
 import { emptyBin, latestOf, putBack, putCase } from './list-changes';
@@ -11,12 +11,13 @@ import { listingKey } from './listing-key';
 import { addressOf } from './look';
 import { type Loss, markAfterChange, markAfterLoss, markAtOpening, readMark } from './loss';
 import type { WatchPorts } from './ports';
-import { type EarlierLook, readEarlier, readFile, readSaved } from './read-saved';
+import { type EarlierLook, partsIn, readEarlier, readFile, readSaved } from './read-saved';
 import { withReply } from './reply';
 import type { WatchRow } from './rows';
 import { findSamePhotos, type SamePhotoElsewhere } from './same-photos';
 import { latestLookOf, type SavedCase } from './saved-case';
 import { type BroughtPhoto, withoutSent, withSent } from './sent';
+import { removedOf } from './sent-changes';
 import { type Action, type Change, carryOut, holdRows, openStored, readInside, readRows } from './store';
 import { filesOfExport, readExport, takeIn, writeExport } from './transfer';
 import type {
@@ -88,22 +89,7 @@ export async function openWatchList(ports: WatchPorts, onChange: (change: Change
       return action.put({ ...edited(found.value, now), changedAt: now });
     });
 
-  /** One more look of a record: its latest one with something more, judged as of now. */
-  const judgedAnew = async (id: string, work: (saved: SavedCase, anew: Anew) => ReturnType<typeof withReply>) => {
-    const prepared = await attempt(async () => {
-      const read = await readSaved(database, id, ports);
-      if (!read.ok) return read;
-      const judges = { rules: ports.rules, makers: read.value.makers };
-      return work(read.value, { now: ports.now(), judges, packing: ports.packing });
-    });
-    if (!prepared.ok) return prepared;
-    const { latest, parts } = prepared.value;
-    return change(async (action) => {
-      const found = await action.open(id);
-      if (!found.ok) return found;
-      return action.put({ ...addLook(found.value, latest), changedAt: ports.now() }, parts);
-    });
-  };
+  const judgedAnew = judgingIn(database, ports, { attempt, change });
 
   return succeed({
     /** What the list shows of every record, the latest change first. */
@@ -121,7 +107,7 @@ export async function openWatchList(ports: WatchPorts, onChange: (change: Change
       }),
 
     /** A photo that is kept whole, by the name that its look has for it; null where there is none. */
-    file: (name: string) => attempt<FileContent | null>(async () => succeed(await readFile(database, name))),
+    file: (name: string) => attempt<FileContent | null>(async () => succeed(await readFile(partsIn(database), name))),
 
     /** Lines of characters that were measured in other cases than that of a listing, by its key. */
     lettering: (except: string) =>
@@ -153,15 +139,23 @@ export async function openWatchList(ports: WatchPorts, onChange: (change: Change
         return row === null ? succeed(null) : readEarlier(database, row.id, ports);
       }),
 
-    /** Saves a case: one more look of the record that the listing has already, in the bin too, else a new record. */
-    save: async (saved: Case, pictures: KeptPicture[], files: readonly KeptFile[] = []) => {
+    /**
+     * Saves a case: one more look of the record that the listing has already, in the bin too, else a new record.
+     * `removed`: photos that came another way than by the page and were taken out of it.
+     */
+    save: async (
+      saved: Case,
+      pictures: KeptPicture[],
+      files: readonly KeptFile[] = [],
+      removed: readonly string[] = [],
+    ) => {
       const prepared = await attempt(async () => {
         const makers = await ports.makers(saved.listing.url);
         return latestLookOf(saved, pictures, { rules: ports.rules, makers }, ports.packing, files);
       });
       if (!prepared.ok) return prepared;
       const { latest, parts } = prepared.value;
-      return change((action) => putCase(action, saved, latest, parts, ports));
+      return change((action) => putCase(action, saved, latest, parts, ports, removed));
     },
 
     /** Saves a note that began as `begunWith`. What another window wrote in between is kept beside it. */
@@ -190,8 +184,11 @@ export async function openWatchList(ports: WatchPorts, onChange: (change: Change
     addReply: (id: string, text: string) => judgedAnew(id, (saved, anew) => withReply(saved, text, anew)),
     /** Keeps photos that came another way than by the page in the latest look. */
     addSent: (id: string, brought: readonly BroughtPhoto[]) =>
-      judgedAnew(id, (saved, anew) => withSent(saved, brought, anew)),
-    removeSent: (id: string, photoId: string) => judgedAnew(id, (saved, anew) => withoutSent(saved, photoId, anew)),
+      judgedAnew(id, (saved, anew) => withSent(saved, brought, anew), {
+        brought: brought.map(({ photo }) => photo.id),
+      }),
+    removeSent: (id: string, photoId: string) =>
+      judgedAnew(id, (saved, anew) => withoutSent(saved, photoId, anew), { removed: [photoId] }),
     /** Says when the piece was made, where something else than its code settles it; null takes that back. */
     setDated: (id: string, dated: Omit<DatedOtherwise, 'at'> | null) =>
       edit(id, (record, at) => ({ ...record, dated: dated && { ...dated, at } })),
@@ -199,7 +196,12 @@ export async function openWatchList(ports: WatchPorts, onChange: (change: Change
     remove: (id: string) => edit(id, (record, now) => ({ ...record, removedAt: now })),
 
     /** Puts a deleted record back. A listing that was saved anew meanwhile stays one case, with what both hold. */
-    restore: (id: string) => change((action) => putBack(action, id, ports.now())),
+    restore: async (id: string) => {
+      const restored = await change((action) => putBack(action, id, ports.now()));
+      if (!restored.ok || removedOf(restored.value.sentChanges).size === 0) return restored;
+      const both = await judgedAnew(restored.value.id, (saved, anew) => withBoth(saved, [], anew));
+      return both.ok ? both : restored;
+    },
 
     /** Ends records that were deleted more than 30 days ago; none while a loss is open, for any record may be missed. */
     emptyBin: () => change<null>(async (action) => (loss === null ? emptyBin(action, ports.now()) : succeed(null))),

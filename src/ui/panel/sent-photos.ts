@@ -58,7 +58,8 @@ export function sendingAt({ state, recompute, hold, letGo, read, done }: Desk) {
       for (const { photo, bytes } of given) {
         if (kept.includes(photo) && state().files[photo.id] === undefined) hold(photo.id, bytes);
       }
-      recompute(among(listing, kept));
+      const ids = new Set(kept.map(({ id }) => id));
+      recompute({ ...among(listing, kept), removedSent: state().removedSent.filter((id) => !ids.has(id)) });
       await readSent();
     },
 
@@ -74,6 +75,7 @@ export function sendingAt({ state, recompute, hold, letGo, read, done }: Desk) {
           sent.filter((one) => one.id !== id),
         ),
         views: others,
+        removedSent: [...new Set([...state().removedSent, id])],
       });
     },
   };

@@ -24,6 +24,7 @@ interface Sitting extends Photos {
   links: readonly PhotoLink[];
   corrections: Correction[];
   sent: readonly SentPhoto[];
+  removedSent: readonly string[];
 }
 
 /**
@@ -76,9 +77,10 @@ export function createSession(tabId: number, ports: SessionPorts, publish: (stat
   };
 
   function remember(): void {
-    const { listing, views, corrections, sent } = state;
+    const { listing, views, corrections, sent, removedSent } = state;
     if (listing?.kind !== 'listing') return;
-    sitting = { key: listingKey(listing.url), links: listing.photos, views, held: photos.all(), corrections, sent };
+    const key = listingKey(listing.url);
+    sitting = { key, links: listing.photos, views, held: photos.all(), corrections, sent, removedSent };
   }
 
   const readPhotosNow = (before: Photos, signal: AbortSignal): Promise<void> =>
@@ -143,6 +145,7 @@ export function createSession(tabId: number, ports: SessionPorts, publish: (stat
       files: photos.files(),
       corrections: before?.corrections ?? earlier?.corrections ?? [],
       sent,
+      removedSent: before?.removedSent ?? [],
     });
     recompute();
     if (listing.kind === 'listing') await Promise.all([readPhotosNow(before ?? noPhotos, signal), sending.readSent()]);

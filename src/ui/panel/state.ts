@@ -34,6 +34,8 @@ export interface PanelState {
   corrections: Correction[];
   /** Photos that came another way than by the page; they stand in the listing after its own. */
   sent: readonly SentPhoto[];
+  /** Those that were taken out again, by id. */
+  removedSent: readonly string[];
   /** Fields that the user pointed at on this site. */
   picks: Pick[];
 }
@@ -48,6 +50,7 @@ export const blankState: PanelState = {
   files: {},
   corrections: [],
   sent: [],
+  removedSent: [],
   picks: [],
 };
 

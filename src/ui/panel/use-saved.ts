@@ -47,7 +47,12 @@ export function useSaved(state: PanelState): SavedCase {
     const { case: kase, incognito } = state;
     if (!kase || incognito) return;
     const saved = await inWatchList(async (list) => {
-      const kept = await list.save(kase, pickPictures(kase, state.views), await sentFiles(kase, state.files));
+      const kept = await list.save(
+        kase,
+        pickPictures(kase, state.views),
+        await sentFiles(kase, state.files),
+        state.removedSent,
+      );
       return kept.ok && waiting.length > 0 ? list.setAsked(kept.value.id, waiting) : kept;
     });
     if (saved.ok) {

@@ -11,6 +11,7 @@ import { asked } from './5-asked';
 import { dated } from './6-dated';
 import { marks } from './7-marks';
 import { files } from './8-files';
+import { sentChanges } from './9-sent-changes';
 
 type Raw = Record<string, unknown>;
 
@@ -33,6 +34,7 @@ const migrations: readonly Migration[] & { length: typeof recordVersion } = [
   dated,
   marks,
   files,
+  sentChanges,
 ];
 
 type Unreadable = { state: 'newer' | 'damaged'; problem: Problem };

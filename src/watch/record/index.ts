@@ -12,6 +12,7 @@ import { note5 } from './note-5';
 import { note6 } from './note-6';
 import { note7 } from './note-7';
 import { note8 } from './note-8';
+import { note9 } from './note-9';
 import { picture1 } from './picture-1';
 import { picture2 } from './picture-2';
 
@@ -34,6 +35,7 @@ export const frozenRecords = {
   'note-6': note6,
   'note-7': note7,
   'note-8': note8,
+  'note-9': note9,
   'look-1': look1,
   'look-2': look2,
   'look-3': look3,
@@ -43,4 +45,4 @@ export const frozenRecords = {
 } satisfies Record<string, z.ZodType>;
 
 /** The former forms of a saved listing, by version: with version 3 its looks left it. */
-export const caseForms = [case0, case1, case2, note3, note4, note5, note6, note7] as const;
+export const caseForms = [case0, case1, case2, note3, note4, note5, note6, note7, note8] as const;

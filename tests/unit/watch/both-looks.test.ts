@@ -1,4 +1,4 @@
-import { expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import type { BroughtPhoto, WatchList } from '../../../src/watch';
 import { photoRead } from '../../photo-read';
 import { good, testBench } from './open-for-test';
@@ -84,4 +84,90 @@ it('a case that stays in the bin stays as it is', async () => {
   later.records[0].changedAt = record.savedAt;
   expect(good(await first.importText(JSON.stringify(later))).stayDeleted).toBe(1);
   expect(good(await first.get(id)).record).toEqual(record);
+});
+
+/** The same two machines, one clock on the wall of both. */
+async function oneClock() {
+  let minutes = 0;
+  const now = () => new Date(Date.UTC(2026, 2, 1, 12, minutes++)).toISOString();
+  const open = () => {
+    const bench = testBench();
+    bench.ports.now = now;
+    return bench.open();
+  };
+  const first = await open();
+  const { id } = good(await first.save(sampleCase(), []));
+  good(await first.addSent(id, [photo('a')]));
+  good(await first.addSent(id, [photo('b')]));
+  const before = good(await first.exportText());
+  const second = await open();
+  good(await second.importText(before));
+  return { first, second, id, before };
+}
+const sentIn = async (list: WatchList, id: string) => (await latest(list, id)).look.sent.map((one) => one.id.at(-1));
+
+describe('a photo that was taken out', () => {
+  it('stays out when an older file is taken in, of this build or of the one before', async () => {
+    const { first, id, before } = await oneClock();
+    good(await first.removeSent(id, photo('a').photo.id));
+    expect(good(await first.importText(before)).same).toBe(1);
+    const older = JSON.parse(before);
+    older.records[0].version = 8;
+    delete older.records[0].sentChanges;
+    expect(good(await first.importText(JSON.stringify(older)))).toMatchObject({ refused: [] });
+    const { look, files, pictures } = await latest(first, id);
+    expect(look.sent.map((one) => one.id.at(-1))).toEqual(['b']);
+    expect([files, pictures, look.photos].map((of) => of.map(({ photoId }) => photoId.at(-1)))).toEqual([
+      ['b'],
+      ['b'],
+      ['b'],
+    ]);
+  });
+
+  it('elsewhere goes here too, though the look of here was judged last', async () => {
+    const { first, second, id } = await oneClock();
+    good(await second.removeSent(id, photo('b').photo.id));
+    good(await first.addReply(id, 'Said after that.'));
+    good(await first.importText(good(await second.exportText())));
+    expect(await sentIn(first, id)).toEqual(['a']);
+    expect((await latest(first, id)).look.replies).toHaveLength(1);
+  });
+
+  it('and brought again later is back, whichever machine it was brought on', async () => {
+    const { first, second, id } = await oneClock();
+    good(await first.removeSent(id, photo('a').photo.id));
+    good(await second.addSent(id, [photo('a')]));
+    good(await first.importText(good(await second.exportText())));
+    expect((await sentIn(first, id)).sort()).toEqual(['a', 'b']);
+    good(await second.importText(good(await first.exportText())));
+    expect((await sentIn(second, id)).sort()).toEqual(['a', 'b']);
+  });
+
+  it('stays out of a later reading of the page on a machine that still had it', async () => {
+    const { first, second, id } = await oneClock();
+    const { looks } = good(await second.get(id));
+    const [kept] = looks;
+    if (kept?.state !== 'readable') throw new Error('the look cannot be read');
+    const later = sampleCase();
+    const { sent, photos } = kept.look;
+    const listing = { ...later.listing, readAt: '2026-03-01T11:00:00.000Z' };
+    good(await second.save({ ...later, listing, sent, photos }, kept.pictures));
+    good(await first.removeSent(id, photo('a').photo.id));
+    good(await first.importText(good(await second.exportText())));
+    expect(await latest(first, id)).toMatchObject({ looks: 2, readAt: '2026-03-01T11:00:00.000Z' });
+    expect(await sentIn(first, id)).toEqual(['b']);
+  });
+
+  it('of a case before it was kept again stays out', async () => {
+    const { first, id, before } = await oneClock();
+    const [kept] = good(await first.get(id)).looks;
+    if (kept?.state !== 'readable') throw new Error('the look cannot be read');
+    const { id: removed } = photo('a').photo;
+    const sent = kept.look.sent.filter((one) => one.id !== removed);
+    const photos = kept.look.photos.filter(({ photoId }) => photoId !== removed);
+    const judgedAt = '2026-03-01T12:30:00.000Z';
+    good(await first.save({ ...sampleCase(), sent, photos, judgedAt }, [], [], [removed]));
+    good(await first.importText(before));
+    expect(await sentIn(first, id)).toEqual(['b']);
+  });
 });

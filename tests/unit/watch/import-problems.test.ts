@@ -135,12 +135,12 @@ describe('what an import says of a record that it does not take', () => {
   });
 
   it('a newer one without a name to be kept by', async () => {
-    const text = await exported((file) => file.records?.push({ version: 9, id: '' }));
+    const text = await exported((file) => file.records?.push({ version: 10, id: '' }));
     expect(await refusedBy(text)).toEqual([
       {
         code: 'record-newer',
         where: '2',
-        what: 'a newer version of the extension wrote it (version 9)',
+        what: 'a newer version of the extension wrote it (version 10)',
         remedy: untilThen,
       },
     ]);
@@ -153,7 +153,7 @@ describe('what an import says of a record that it does not take', () => {
         format: 'tellstamp-watch-list',
         version: 2,
         exportedAt: '',
-        records: [{ version: 9, id: 'n', note }],
+        records: [{ version: 10, id: 'n', note }],
       });
     expect(good(await list.importText(file('a')))).toMatchObject({ newer: 1, refused: [] });
     expect(good(await list.importText(file('a')))).toMatchObject({ newer: 0, same: 1 });
@@ -172,7 +172,7 @@ describe('what an import says of a record that it does not take', () => {
         key: '',
         title: '',
         uses: [],
-        problem: problem('record-newer', 'watch list', { version: 9 }),
+        problem: problem('record-newer', 'watch list', { version: 10 }),
       },
     ]);
   });

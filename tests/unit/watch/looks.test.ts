@@ -71,7 +71,7 @@ describe('looks and pictures', () => {
     const list = await bench.open();
     const { id, looks } = good(await list.save(later(1), []));
     const [name] = looks;
-    const newer = { version: 9, id: 'from-tomorrow', glances: { first: name!.look } };
+    const newer = { version: 10, id: 'from-tomorrow', glances: { first: name!.look } };
     const text = JSON.stringify({ ...JSON.parse(good(await list.exportText())), records: [newer] });
     await list.importText(text);
     await list.remove(id);

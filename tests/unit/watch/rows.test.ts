@@ -7,12 +7,12 @@ import { sampleRecord } from './sample-case';
 describe('rows', () => {
   it('of what cannot be read say what it is called and what is wrong', () => {
     const at = (raw: unknown) => rowOf(raw);
-    expect(at({ id: 'a', version: 9, title: 'T'.repeat(501), x: { y: ['0'.repeat(64)] } })).toEqual({
+    expect(at({ id: 'a', version: 10, title: 'T'.repeat(501), x: { y: ['0'.repeat(64)] } })).toEqual({
       state: 'newer',
       id: 'a',
       key: '',
       title: 'T'.repeat(500),
-      problem: problem('record-newer', 'watch list', { version: 9 }),
+      problem: problem('record-newer', 'watch list', { version: 10 }),
       uses: ['0'.repeat(64)],
     });
     expect(at({ id: 5, version: 'x', title: '' })).toMatchObject({
@@ -88,7 +88,7 @@ describe('a record as it lies', () => {
       state: 'newer',
       problem: { code: 'record-newer' },
     });
-    const { asked: _asked, dated: _dated, ...before } = sampleRecord();
+    const { asked: _asked, dated: _dated, sentChanges: _changes, ...before } = sampleRecord();
     const { aside: _aside, ...head } = before.shown.head;
     const looks = before.looks.map(({ files: _files, ...look }) => look);
     expect(openRecord({ ...before, version: 3, looks, shown: { ...before.shown, head } })).toMatchObject({

@@ -40,7 +40,8 @@ export const caseAt = (address: string, title?: string): Case => {
 
 /** A record of one look, whatever it shows. */
 export const sampleRecord = (over: Partial<WatchRecord> = {}): WatchRecord => ({
-  version: 8,
+  version: 9,
+  sentChanges: [],
   id: 'case-1',
   title: 'Ondrasse Carryall 30',
   savedAt: '2026-03-01T10:05:00.000Z',

@@ -158,7 +158,7 @@ describe('records of a newer version', () => {
   it('are exported and imported whole', async () => {
     const { list, text } = await savedExport();
     const file = JSON.parse(text);
-    const newer = { version: 9, id: 'from-tomorrow', title: 'Three', corrections: [{ stroke: 1 }] };
+    const newer = { version: 10, id: 'from-tomorrow', title: 'Three', corrections: [{ stroke: 1 }] };
     file.records.push(newer);
     expect(good(await list.importText(JSON.stringify(file)))).toEqual({ ...nothing, same: 2, newer: 1 });
     const exported = JSON.parse(good(await list.exportText())).records as unknown[];
@@ -173,7 +173,7 @@ describe('records of a newer version', () => {
   it('are not written over by another state of themselves', async () => {
     const { list, text } = await savedExport();
     const file = JSON.parse(text);
-    file.records = [{ version: 9, id: 'from-tomorrow', title: 'Three', note: 'one' }];
+    file.records = [{ version: 10, id: 'from-tomorrow', title: 'Three', note: 'one' }];
     await list.importText(JSON.stringify(file));
     file.records[0].note = 'two';
     expect(good(await list.importText(JSON.stringify(file)))).toMatchObject({
@@ -284,8 +284,8 @@ describe('a file of an older build', () => {
     const saved = await Promise.all(file.records.map(async ({ id }) => good(await list.get(String(id)))));
     for (const [at, { record, looks }] of saved.entries()) {
       const { case: kase, pictures, earlier, version: _, ...rest } = file.records[at]!;
-      const { looks: __, shown, version, asked, dated, ...kept } = record;
-      expect([kept, version, asked, dated]).toEqual([rest, 8, [], null]);
+      const { looks: __, shown, version, asked, dated, sentChanges, ...kept } = record;
+      expect([kept, version, asked, dated, sentChanges]).toEqual([rest, 9, [], null, []]);
       expect(shown.address).toBe(kase.listing.url);
       expect(looks.map(contentOf)).toEqual(
         [{ case: kase, pictures }, ...earlier].map((look) => {
