@@ -1,0 +1,4 @@
+import type { Kit } from '../kit';
+
+/** What a program says of itself, behind what it means. */
+export const report = (said: string, kit: Kit) => (said === '' ? '' : ` (the program reports ${kit.quote(said)})`);
