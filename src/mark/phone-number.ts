@@ -1,6 +1,6 @@
-import { defineMark, standsOnPiece } from './define';
-import type { RowName } from './row-names';
-import { foundByRow, rowOf, rowsById } from './rows';
+import { defineMark } from './define';
+import { foundByForms, type WrittenForm } from './forms';
+import { rowsById } from './rows';
 import table from './tables/phone-numbers.json';
 
 const rows = rowsById(table.rows);
@@ -9,7 +9,7 @@ const after = '(?![\\d-])';
 /** Seven local digits, or x where a number is written as an example. */
 const seven = '[\\dx]{3}[\\s-][\\dx]{4}';
 
-const forms: { row: RowName; pattern: RegExp }[] = [
+const forms: WrittenForm[] = [
   { row: 'london-0171-0181', pattern: new RegExp(`${before}\\(?01[78]1\\)?[\\s-]{0,2}${seven}${after}`, 'giu') },
   { row: 'london-071-081', pattern: new RegExp(`${before}\\(?0[78]1\\)?[\\s-]{1,2}${seven}${after}`, 'giu') },
   { row: 'london-01', pattern: new RegExp(`${before}\\(?01\\)?[\\s-]{1,2}${seven}${after}`, 'giu') },
@@ -33,12 +33,5 @@ const forms: { row: RowName; pattern: RegExp }[] = [
 /** When numbers of that form were in use: the label is no older. */
 export const phoneNumber = defineMark({
   id: 'phone-number',
-  find: (text, where) =>
-    forms
-      .flatMap(({ row, pattern }) =>
-        [...text.matchAll(pattern)]
-          .filter((match) => standsOnPiece(text, match.index, where))
-          .flatMap((match) => foundByRow(rowOf(rows, row), match.index, match.index + match[0].length, 'dates-label')),
-      )
-      .sort((a, b) => a.start - b.start),
+  find: (text, where) => foundByForms(forms, rows, text, where),
 });

@@ -1,6 +1,6 @@
-import { defineMark, standsOnPiece } from './define';
-import type { RowName } from './row-names';
-import { foundByRow, rowOf, rowsById } from './rows';
+import { defineMark } from './define';
+import { foundByForms, type WrittenForm } from './forms';
+import { rowsById } from './rows';
 import table from './tables/postal-codes.json';
 
 const rows = rowsById(table.rows);
@@ -16,7 +16,7 @@ const ukAreas =
   'AB|AL|B|BA|BB|BD|BH|BL|BN|BR|BS|BT|CA|CB|CF|CH|CM|CO|CR|CT|CV|CW|DA|DD|DE|DG|DH|DL|DN|DT|DY|E|EC|EH|EN|EX|FK|FY|G|GL|GU|GY|HA|HD|HG|HP|HR|HS|HU|HX|IG|IM|IP|IV|JE|KA|KT|KW|KY|L|LA|LD|LE|LL|LN|LS|LU|M|ME|MK|ML|N|NE|NG|NN|NP|NR|NW|OL|OX|PA|PE|PH|PL|PO|PR|RG|RH|RM|S|SA|SE|SG|SK|SL|SM|SN|SO|SP|SR|SS|ST|SW|SY|TA|TD|TF|TN|TQ|TR|TS|TW|UB|W|WA|WC|WD|WF|WN|WR|WS|WV|YO|ZE';
 
 /** A code needs the words of an address before it: a code alone is as likely a model or date code. */
-const forms: { row: RowName; pattern: RegExp }[] = [
+const forms: WrittenForm[] = [
   { row: 'us-zip-4', pattern: new RegExp(`(?:${state}|(?:${stateWords}))[\\s,]{1,3}\\d{5}-\\d{4}\\b`, 'gu') },
   { row: 'us-zip', pattern: new RegExp(`(?:${state}|(?:${stateWords}))[\\s,]{1,3}\\d{5}\\b(?!-\\d{4})`, 'gu') },
   { row: 'us-zip', pattern: /\bZIP(?:\s{1,8}code)?\s{0,8}:?\s{0,8}\d{5}\b(?!-\d{4})/giu },
@@ -43,12 +43,5 @@ const forms: { row: RowName; pattern: RegExp }[] = [
 /** When that kind of postal code was introduced: the label is no older. */
 export const postalCode = defineMark({
   id: 'postal-code',
-  find: (text, where) =>
-    forms
-      .flatMap(({ row, pattern }) =>
-        [...text.matchAll(pattern)]
-          .filter((match) => standsOnPiece(text, match.index, where))
-          .flatMap((match) => foundByRow(rowOf(rows, row), match.index, match.index + match[0].length, 'dates-label')),
-      )
-      .sort((a, b) => a.start - b.start),
+  find: (text, where) => foundByForms(forms, rows, text, where),
 });

@@ -1,10 +1,10 @@
-import { defineMark, standsOnPiece } from './define';
-import type { RowName } from './row-names';
-import { foundByRow, rowOf, rowsById } from './rows';
+import { defineMark } from './define';
+import { foundByForms, type WrittenForm } from './forms';
+import { rowsById } from './rows';
 import table from './tables/codes-and-web.json';
 
 const rows = rowsById(table.rows);
-const forms: { row: RowName; pattern: RegExp }[] = [
+const forms: WrittenForm[] = [
   { row: 'https-or-handle', pattern: /\bhttps:\/\/[\w.-]+\.\w{2,}/giu },
   { row: 'web-address', pattern: /(?<!https:\/\/)\b(?:http:\/\/|www\.)[\w-]+(?:\.[\w-]+)+/giu },
   { row: 'web-address', pattern: /(?<![@\w./-])[a-z][a-z0-9-]{2,}\.(?:com|co\.uk|fr|it|de|net|org)\b(?![\w@])/giu },
@@ -14,12 +14,5 @@ const forms: { row: RowName; pattern: RegExp }[] = [
 /** The web is open to the public since August 1991: a label with an address is no older. */
 export const webAddress = defineMark({
   id: 'web-address',
-  find: (text, where) =>
-    forms
-      .flatMap(({ row, pattern }) =>
-        [...text.matchAll(pattern)]
-          .filter((match) => standsOnPiece(text, match.index, where))
-          .flatMap((match) => foundByRow(rowOf(rows, row), match.index, match.index + match[0].length, 'dates-label')),
-      )
-      .sort((a, b) => a.start - b.start),
+  find: (text, where) => foundByForms(forms, rows, text, where),
 });

@@ -68,4 +68,4 @@ export {
   turnedQuad,
   warpQuad,
 } from './warp';
-export { scaledWhere } from './where';
+export { boxWhere, scaledWhere } from './where';

@@ -1,5 +1,5 @@
-import type { Where } from '../observation-types';
 import type { GreyImage } from '../types';
+import { boxWhere } from '../where';
 import { defineObserver } from './observer';
 
 /** A line along an edge counts as even when so many of its pixels lie within so many steps of 255 of the outermost. */
@@ -32,7 +32,7 @@ export const margin = defineObserver({
         value: 1 - (insideX * insideY) / (width * height),
         uncertainty: off / (width * height),
         unit: 'share',
-        where: quad(left * across, top * down, right * across, bottom * down),
+        where: boxWhere(left * across, top * down, right * across, bottom * down),
       },
     ];
   },
@@ -85,13 +85,3 @@ function evenLines(all: number, line: (at: number) => Line): number {
   while (count < all && line(count).near(mean) >= evenShare) count++;
   return count >= leastMargin * all ? count : 0;
 }
-
-const quad = (left: number, top: number, right: number, bottom: number): Where => ({
-  form: 'quad',
-  points: [
-    { x: left, y: top },
-    { x: right, y: top },
-    { x: right, y: bottom },
-    { x: left, y: bottom },
-  ],
-});

@@ -1,6 +1,4 @@
 import { useId, useState } from 'preact/hooks';
-import type { FieldPath } from '../../maker';
-import type { Editing } from './editing';
 import { FieldProblems, type FieldProps } from './fields';
 import { placeOf } from './go-to-field';
 
@@ -8,19 +6,24 @@ import { placeOf } from './go-to-field';
  * A list typed as text. What is typed goes into the file at once; the text itself stays as it is typed (an empty last
  * line is the place of the next entry) until the list changes otherwise.
  */
-function useTypedList(edit: Editing, path: FieldPath, joined: string, read: (text: string) => unknown[]) {
+function useTypedList({ edit, path, hint }: FieldProps, id: string, joined: string, read: (text: string) => unknown[]) {
   const listed = edit.list(path);
   const [typed, setTyped] = useState<string | null>(null);
   const same = typed !== null && JSON.stringify(read(typed)) === JSON.stringify(listed);
-  return {
-    text: same ? typed : listed.map(String).join(joined),
-    listed,
+  const field = {
+    ...placeOf(path),
+    id,
+    value: same ? typed : listed.map(String).join(joined),
+    placeholder: hint,
+    'aria-invalid': edit.problemsWithin(path).length > 0,
+    'aria-describedby': `${id}-wrong`,
     onInput: ({ currentTarget: { value } }: { currentTarget: { value: string } }) => {
       setTyped(value);
       const next = read(value);
       edit.set(path, next.length === 0 ? undefined : next, true);
     },
   };
+  return { field, listed };
 }
 
 const readLines = (text: string) =>
@@ -36,45 +39,27 @@ const readNumbers = (text: string) =>
     .map((piece) => (/^\d+$/.test(piece) ? Number(piece) : piece));
 
 /** A list of texts, one a line. */
-export function LinesField({ edit, path, label, hint }: FieldProps) {
+export function LinesField(props: FieldProps) {
   const id = useId();
-  const { text, listed, onInput } = useTypedList(edit, path, '\n', readLines);
+  const { field, listed } = useTypedList(props, id, '\n', readLines);
   return (
     <div class="field field-wide">
-      <label for={id}>{label}</label>
-      <textarea
-        {...placeOf(path)}
-        id={id}
-        rows={Math.max(2, text.split('\n').length)}
-        value={text}
-        placeholder={hint}
-        aria-invalid={edit.problemsWithin(path).length > 0}
-        aria-describedby={`${id}-wrong`}
-        onInput={onInput}
-      />
-      <ListProblems edit={edit} path={path} listed={listed} id={id} />
+      <label for={id}>{props.label}</label>
+      <textarea {...field} rows={Math.max(2, field.value.split('\n').length)} />
+      <ListProblems {...props} listed={listed} id={id} />
     </div>
   );
 }
 
 /** A list of whole numbers in one line. */
-export function NumbersField({ edit, path, label, hint }: FieldProps) {
+export function NumbersField(props: FieldProps) {
   const id = useId();
-  const { text, listed, onInput } = useTypedList(edit, path, ', ', readNumbers);
+  const { field, listed } = useTypedList(props, id, ', ', readNumbers);
   return (
     <div class="field">
-      <label for={id}>{label}</label>
-      <input
-        {...placeOf(path)}
-        id={id}
-        type="text"
-        value={text}
-        placeholder={hint}
-        aria-invalid={edit.problemsWithin(path).length > 0}
-        aria-describedby={`${id}-wrong`}
-        onInput={onInput}
-      />
-      <ListProblems edit={edit} path={path} listed={listed} id={id} />
+      <label for={id}>{props.label}</label>
+      <input {...field} type="text" />
+      <ListProblems {...props} listed={listed} id={id} />
     </div>
   );
 }

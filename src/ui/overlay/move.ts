@@ -1,4 +1,4 @@
-import type { Point, Where } from '../../photo';
+import { boxWhere, type Point, type Where } from '../../photo';
 
 /** Places on a screen are in shares of the picture's sides, 0 to 1: the picture may be drawn in any size. */
 export type Crop = readonly [left: number, top: number, right: number, bottom: number];
@@ -46,15 +46,7 @@ export function keepRectangle(where: Where, held: Held): Where {
   return quadOf([Math.min(x, fixed.x), Math.min(y, fixed.y), Math.max(x, fixed.x), Math.max(y, fixed.y)]);
 }
 
-export const quadOf = ([left, top, right, bottom]: Crop): QuadWhere => ({
-  form: 'quad',
-  points: [
-    { x: left, y: top },
-    { x: right, y: top },
-    { x: right, y: bottom },
-    { x: left, y: bottom },
-  ],
-});
+export const quadOf = ([left, top, right, bottom]: Crop): QuadWhere => boxWhere(left, top, right, bottom);
 
 /** The smallest upright rectangle around a place. */
 export function cropAround({ points }: Where): [number, number, number, number] {

@@ -1,33 +1,5 @@
 import { type KnownPartNames, type PartNames, partNamer } from '../parts';
 
-/** What a buyer looks at: the outside of a bag is seen from its front and its back. */
-const looked: KnownPartNames = {
-  body: 'die Vorderseite',
-  lining: 'die Innenseite',
-  stitching: 'die Nähte',
-  trim: 'der Besatz',
-  hardware: 'die Metallteile',
-  zip: 'der Reißverschluss',
-  handle: 'die Henkel',
-  strap: 'der Schulterriemen',
-  base: 'der Boden',
-  edge: 'die Ecken und Kanten',
-  tab: 'die Henkelansätze',
-  lock: 'das Schloss',
-  'dust-bag': 'der Staubbeutel',
-  pattern: 'die Rückseite',
-  clasp: 'der Verschluss',
-  chain: 'die Kette',
-  feet: 'die Füße',
-  rivet: 'die Nieten',
-  screw: 'die Schrauben',
-  logo: 'das Logo',
-  label: 'das Etikett',
-  pocket: 'die Innentasche',
-  card: 'die Karte',
-};
-export const parts = partNamer(looked);
-
 /** The parts themselves, as a question about one of them names it. */
 export const namedParts: PartNames = {
   body: 'die Außenseite',
@@ -45,6 +17,25 @@ export const namedParts: PartNames = {
   'dust-bag': 'der Staubbeutel',
   pattern: 'das Muster',
 };
+
+/** What a buyer looks at: the outside of a bag is seen from its front and its back. */
+const looked: KnownPartNames = {
+  ...namedParts,
+  body: 'die Vorderseite',
+  lining: 'die Innenseite',
+  edge: 'die Ecken und Kanten',
+  pattern: 'die Rückseite',
+  clasp: 'der Verschluss',
+  chain: 'die Kette',
+  feet: 'die Füße',
+  rivet: 'die Nieten',
+  screw: 'die Schrauben',
+  logo: 'das Logo',
+  label: 'das Etikett',
+  pocket: 'die Innentasche',
+  card: 'die Karte',
+};
+export const parts = partNamer(looked);
 
 /** The parts without an article: "Futter aus olive twill". */
 export const bareParts: PartNames = {

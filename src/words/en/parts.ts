@@ -1,33 +1,5 @@
 import { type KnownPartNames, type PartNames, partNamer } from '../parts';
 
-/** What a buyer looks at: the outside of a bag is seen from its front and its back. */
-const looked: KnownPartNames = {
-  body: 'the front',
-  lining: 'the inside',
-  stitching: 'the stitching',
-  trim: 'the trim',
-  hardware: 'the metal parts',
-  zip: 'the zip',
-  handle: 'the handles',
-  strap: 'the strap',
-  base: 'the base',
-  edge: 'the corners and edges',
-  tab: 'the handle tabs',
-  lock: 'the lock',
-  'dust-bag': 'the dust bag',
-  pattern: 'the back',
-  clasp: 'the clasp',
-  chain: 'the chain',
-  feet: 'the feet',
-  rivet: 'the rivets',
-  screw: 'the screws',
-  logo: 'the logo',
-  label: 'the label',
-  pocket: 'the pocket',
-  card: 'the card',
-};
-export const parts = partNamer(looked);
-
 /** The parts themselves, as a question about one of them names it. */
 export const namedParts: PartNames = {
   body: 'the outside',
@@ -45,6 +17,25 @@ export const namedParts: PartNames = {
   'dust-bag': 'the dust bag',
   pattern: 'the pattern',
 };
+
+/** What a buyer looks at: the outside of a bag is seen from its front and its back. */
+const looked: KnownPartNames = {
+  ...namedParts,
+  body: 'the front',
+  lining: 'the inside',
+  edge: 'the corners and edges',
+  pattern: 'the back',
+  clasp: 'the clasp',
+  chain: 'the chain',
+  feet: 'the feet',
+  rivet: 'the rivets',
+  screw: 'the screws',
+  logo: 'the logo',
+  label: 'the label',
+  pocket: 'the pocket',
+  card: 'the card',
+};
+export const parts = partNamer(looked);
 
 /** The parts without an article: "lining of olive twill". */
 export const bareParts: PartNames = {
