@@ -6,7 +6,6 @@ interface Stand {
   windowId: number;
   active: boolean;
   url: string | undefined;
-  status: string | undefined;
 }
 
 export interface WatchedTab {
@@ -63,8 +62,8 @@ export async function watchTab(tabId: number): Promise<WatchedTab> {
 }
 
 async function standOf(tabId: number): Promise<Stand> {
-  const { windowId, active, url, status } = await browser.tabs.get(tabId);
-  return { windowId, active, url, status };
+  const { windowId, active, url } = await browser.tabs.get(tabId);
+  return { windowId, active, url };
 }
 
 function difference(before: Stand, after: Stand): Disturbance | null {

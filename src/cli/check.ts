@@ -1,13 +1,13 @@
-import { readFileSync } from 'node:fs';
 import { parseArgs } from 'node:util';
 import { buildCase, type Correction, correct, typedCode } from '../case';
 import type { Listing } from '../listing';
-import { type MakerFile, makersFor, readMakerFileText } from '../maker';
+import { makersFor } from '../maker';
 import type { Result } from '../problem';
 import { problemWords, reportOf } from './check-report';
 import { matchPhotoFiles, type PhotoFiles } from './listing-photos';
+import { makerFileAt } from './maker-file-at';
 import { readPhotoFiles } from './read-photos';
-import { saidProblems } from './said-problems';
+import { runMain } from './run-main';
 import { readSavedPage } from './saved-page';
 
 /*
@@ -18,25 +18,6 @@ import { readSavedPage } from './saved-page';
 
 const usage =
   'usage: npm run -s check -- [--json] PAGE.html [--url URL] [--photos DIR] [--maker FILE]... [--code CODE]... [--now TIME]';
-
-/** A fault of the command line, a page or a maker file, in words for the user. */
-class Fault extends Error {}
-
-function makerFrom(path: string): MakerFile {
-  let text: string;
-  try {
-    text = readFileSync(path, 'utf8');
-  } catch {
-    throw new Fault(`${path}: the maker file cannot be read`);
-  }
-  const read = readMakerFileText(text);
-  if (read.ok) return read.file;
-  throw new Fault(
-    saidProblems(read.problems)
-      .map(({ where, what, remedy }) => `${path}: ${where}: ${what}. ${remedy}`)
-      .join('\n'),
-  );
-}
 
 function readArguments() {
   try {
@@ -52,7 +33,7 @@ function readArguments() {
       allowPositionals: true,
     });
   } catch (error) {
-    throw new Fault(`${error instanceof Error ? error.message : 'wrong arguments'}\n${usage}`);
+    throw new Error(`${error instanceof Error ? error.message : 'wrong arguments'}\n${usage}`);
   }
 }
 
@@ -62,16 +43,16 @@ function listingWith(listing: Listing, matched: Result<PhotoFiles> | null): List
   return matched.ok ? matched.value.listing : { ...listing, problems: [...listing.problems, matched.problem] };
 }
 
-async function main(): Promise<void> {
+async function main(): Promise<number> {
   const { values, positionals } = readArguments();
   const [page, ...more] = positionals;
-  if (page === undefined || more.length > 0) throw new Fault(usage);
+  if (page === undefined || more.length > 0) throw new Error(usage);
   if (values.now !== undefined && Number.isNaN(Date.parse(values.now)))
-    throw new Fault(`${values.now}: not a time as 2026-01-15T10:00:00Z`);
+    throw new Error(`${values.now}: not a time as 2026-01-15T10:00:00Z`);
   const now = new Date(values.now ?? Date.now()).toISOString();
-  const given = values.maker.map(makerFrom);
+  const given = values.maker.map(makerFileAt);
   const read = await readSavedPage(page, values.url, now);
-  if (!read.ok) throw new Fault(`${read.problem.where}: ${problemWords(read.problem)}`);
+  if (!read.ok) throw new Error(`${read.problem.where}: ${problemWords(read.problem)}`);
   const matched = values.photos === undefined ? null : matchPhotoFiles(read.value, values.photos);
   if (matched && !matched.ok) process.stderr.write(`${matched.problem.where}: ${problemWords(matched.problem)}\n`);
   const listing = listingWith(read.value, matched);
@@ -85,9 +66,7 @@ async function main(): Promise<void> {
   if (listing.kind !== 'listing')
     for (const problem of listing.problems) process.stderr.write(`${page}: ${problemWords(problem)}\n`);
   process.stdout.write(`${values.json ? JSON.stringify(built, null, 2) : reportOf(built)}\n`);
+  return 0;
 }
 
-main().catch((error: unknown) => {
-  process.stderr.write(`${error instanceof Error ? error.message : String(error)}\n`);
-  process.exitCode = 2;
-});
+runMain(main);

@@ -1,13 +1,11 @@
-import { existsSync, readFileSync } from 'node:fs';
-import { resolve } from 'node:path';
 import { parseArgs } from 'node:util';
 import { decodeText, expectedWords, readsOf } from '../code';
 import type { Decoding, Reading } from '../code/types';
-import { inForce, readMakerFileText } from '../maker';
-import type { MakerFile } from '../maker/types';
+import { inForce } from '../maker';
 import { sayReadingReason, sayTells } from '../words';
 import { changeWords } from './change-words';
-import { saidProblems } from './said-problems';
+import { makerFileAt } from './maker-file-at';
+import { runMain } from './run-main';
 
 /*
  * npm run -s decode -- [--json] [--maker FILE]... CODE...
@@ -17,32 +15,6 @@ import { saidProblems } from './said-problems';
 
 const usage = 'usage: npm run -s decode -- [--json] [--maker FILE]... CODE...';
 
-function stop(message: string): never {
-  process.stderr.write(`${message}\n`);
-  process.exit(2);
-}
-
-/** A path as the user wrote it, also from a folder below the project's (npm starts programs in the project's own). */
-const placeOf = (path: string): string =>
-  existsSync(path) ? path : resolve(process.env.INIT_CWD ?? process.cwd(), path);
-
-function readMaker(given: string): MakerFile {
-  const path = placeOf(given);
-  if (!existsSync(path)) stop(`${path}: there is no such maker file`);
-  let text: string;
-  try {
-    text = readFileSync(path, 'utf8');
-  } catch (error) {
-    stop(`${path}: cannot be read: ${error instanceof Error ? error.message : 'unknown reason'}`);
-  }
-  const result = readMakerFileText(text);
-  if (result.ok) return result.file;
-  const lines = saidProblems(result.problems).map(({ where, what, expected, remedy }) => {
-    return `  ${where}: ${what}${expected ? ` (expected: ${expected})` : ''}. ${remedy}`;
-  });
-  return stop([`${path}: the maker file is refused`, ...lines].join('\n'));
-}
-
 function readArguments() {
   try {
     return parseArgs({
@@ -50,7 +22,7 @@ function readArguments() {
       allowPositionals: true,
     });
   } catch (error) {
-    return stop(`${error instanceof Error ? error.message : 'wrong arguments'}\n${usage}`);
+    throw new Error(`${error instanceof Error ? error.message : 'wrong arguments'}\n${usage}`);
   }
 }
 
@@ -100,14 +72,19 @@ function tableOf({ code, readings, misfits, nearest, beside = [] }: Decoding): s
   return lines.join('\n');
 }
 
-const { values, positionals } = readArguments();
-if (positionals.length === 0) stop(`no code given\n${usage}`);
-const given = (values.maker ?? []).map(readMaker).map(inForce);
-const names = [...new Set(given.map(({ maker }) => maker))];
-const now = new Date().toISOString().slice(0, 10);
-const decodings = positionals.map((code) => ({
-  ...decodeText(code, { makers: given, maker: names.length > 0 ? names : null, now }),
-  code,
-}));
-if (values.json) process.stdout.write(`${JSON.stringify(decodings.map(contractOf), null, 2)}\n`);
-else process.stdout.write(`${decodings.map(tableOf).join('\n')}\n`);
+async function main(): Promise<number> {
+  const { values, positionals } = readArguments();
+  if (positionals.length === 0) throw new Error(`no code given\n${usage}`);
+  const given = (values.maker ?? []).map(makerFileAt).map(inForce);
+  const names = [...new Set(given.map(({ maker }) => maker))];
+  const now = new Date().toISOString().slice(0, 10);
+  const decodings = positionals.map((code) => ({
+    ...decodeText(code, { makers: given, maker: names.length > 0 ? names : null, now }),
+    code,
+  }));
+  if (values.json) process.stdout.write(`${JSON.stringify(decodings.map(contractOf), null, 2)}\n`);
+  else process.stdout.write(`${decodings.map(tableOf).join('\n')}\n`);
+  return 0;
+}
+
+runMain(main);

@@ -1,5 +1,4 @@
 import { readFileSync } from 'node:fs';
-import { resolve } from 'node:path';
 import { parseArgs } from 'node:util';
 import {
   type Explanation,
@@ -10,37 +9,32 @@ import {
   readKnownList,
   writeLearned,
 } from '../code';
-import { readMakerFileText } from '../maker';
-import type { MakerFile } from '../maker/types';
 import { sayKnownFault, sayLayoutPart, strings } from '../words';
-import { saidProblems } from './said-problems';
+import { makerFileAt, placeOf } from './maker-file-at';
+import { runMain } from './run-main';
 
 /*
  * npm run -s learn -- [--json] [--into MAKERFILE --id ID] CODES
  * Works out a code system from known codes. CODES is a text file as people write such lists: one code a line with its
- * date and, where known, the country, "KV0915 = 1995-01, BE"; dates may be in words ("about 1990", "bought 2001"). With --into what is likeliest is written into a copy of the maker
- * file, on stdout. Exit codes: 0 done, 1 nothing explains the codes, 2 the command or a file is at fault (the reason is on stderr).
+ * date and, where known, the country, "KV0915 = 1995-01, BE"; dates may be in words ("about 1990", "bought 2001"). With
+ * --into what is likeliest is written into a copy of the maker file, on stdout. Exit codes: 0 done, 1 nothing explains the
+ * codes, 2 the command or a file is at fault (the reason is on stderr).
  */
 
 const usage = 'usage: npm run -s learn -- [--json] [--into MAKERFILE --id ID] CODES';
 
-function stop(message: string): never {
-  process.stderr.write(`${message}\n`);
-  process.exit(2);
-}
-
 function readText(path: string): string {
   try {
-    return readFileSync(resolve(process.env.INIT_CWD ?? process.cwd(), path), 'utf8');
+    return readFileSync(placeOf(path), 'utf8');
   } catch (error) {
-    return stop(`${path}: cannot be read: ${error instanceof Error ? error.message : 'unknown reason'}`);
+    throw new Error(`${path}: cannot be read: ${error instanceof Error ? error.message : 'no reason given'}`);
   }
 }
 
 function readKnownCodes(path: string): KnownCode[] {
   const rows = readKnownList(readText(path));
   const faults = rows.flatMap(({ row, fault }) => (fault ? [`${path} line ${row}: ${sayKnownFault(fault)}`] : []));
-  if (faults.length > 0) stop(faults.join('\n'));
+  if (faults.length > 0) throw new Error(faults.join('\n'));
   return rows.flatMap(({ known }) => (known ? [known] : []));
 }
 
@@ -53,18 +47,8 @@ function readArguments() {
     } as const;
     return parseArgs({ options, allowPositionals: true });
   } catch (error) {
-    return stop(`${error instanceof Error ? error.message : 'wrong arguments'}\n${usage}`);
+    throw new Error(`${error instanceof Error ? error.message : 'wrong arguments'}\n${usage}`);
   }
-}
-
-function readMaker(path: string): MakerFile {
-  const result = readMakerFileText(readText(path));
-  if (result.ok) return result.file;
-  return stop(
-    saidProblems(result.problems)
-      .map(({ where, what }) => `${path}: ${where}: ${what}`)
-      .join('\n'),
-  );
 }
 
 const outcomes: Record<OpenReason | 'settled', string> = {
@@ -106,17 +90,22 @@ function tableOf(learned: Learned, examples: readonly KnownCode[]): string {
   ].join('\n');
 }
 
-const { values, positionals } = readArguments();
-const [path, ...more] = positionals;
-if (path === undefined || more.length > 0) stop(`one file of known codes is needed\n${usage}`);
-if ((values.into === undefined) !== (values.id === undefined)) stop(`--into and --id go together\n${usage}`);
-const examples = readKnownCodes(path);
-const learned = learnSystem(examples);
-const [best] = learned.remaining;
-if (values.into !== undefined && best) {
-  const file = writeLearned(readMaker(values.into), best, examples, values.id!);
-  process.stdout.write(`${JSON.stringify(file, null, 2)}\n`);
-} else {
-  process.stdout.write(`${values.json ? JSON.stringify(learned, null, 2) : tableOf(learned, examples)}\n`);
+async function main(): Promise<number> {
+  const { values, positionals } = readArguments();
+  const [path, ...more] = positionals;
+  if (path === undefined || more.length > 0) throw new Error(`one file of known codes is needed\n${usage}`);
+  if ((values.into === undefined) !== (values.id === undefined))
+    throw new Error(`--into and --id go together\n${usage}`);
+  const examples = readKnownCodes(path);
+  const learned = learnSystem(examples);
+  const [best] = learned.remaining;
+  if (values.into !== undefined && best) {
+    const file = writeLearned(makerFileAt(values.into), best, examples, values.id!);
+    process.stdout.write(`${JSON.stringify(file, null, 2)}\n`);
+  } else {
+    process.stdout.write(`${values.json ? JSON.stringify(learned, null, 2) : tableOf(learned, examples)}\n`);
+  }
+  return best ? 0 : 1;
 }
-process.exitCode = best ? 0 : 1;
+
+runMain(main);

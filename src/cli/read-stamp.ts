@@ -1,33 +1,18 @@
-import { readFileSync } from 'node:fs';
 import { parseArgs } from 'node:util';
-import { inForce, type MakerFile, readMakerFileText } from '../maker';
+import { inForce } from '../maker';
 import { problemWords } from './check-report';
 import { openEngines } from './engines';
+import { makerFileAt } from './maker-file-at';
 import { openPhotoFile } from './photo-file';
 import { runMain } from './run-main';
-import { saidProblems } from './said-problems';
 import { photoResult, type StampResult } from './stamp-result';
 
-const usage = 'usage: npm run -s read-stamp -- [--json] [--maker FILE]... PHOTO...';
+/*
+ * Codes are read under the maker files given; without any, by their shape alone. Exit codes: 0 all photos were opened, 1 one was
+ * not, 2 the command or a maker file is at fault (the reason is on stderr).
+ */
 
-/** Maker files named on the command line; without any, codes are read by their shape. A file with faults ends the command. */
-function makersFrom(paths: readonly string[]): MakerFile[] {
-  return paths.map((path) => {
-    let text: string;
-    try {
-      text = readFileSync(path, 'utf8');
-    } catch {
-      throw new Error(`${path}: the maker file cannot be read`);
-    }
-    const read = readMakerFileText(text);
-    if (read.ok) return inForce(read.file);
-    throw new Error(
-      saidProblems(read.problems)
-        .map(({ where, what }) => `${path}: ${where}: ${what}`)
-        .join('\n'),
-    );
-  });
-}
+const usage = 'usage: npm run -s read-stamp -- [--json] [--maker FILE]... PHOTO...';
 
 function asWords(result: StampResult): string {
   if (result.problem !== undefined) return `${result.file}: ${problemWords(result.problem)}`;
@@ -45,7 +30,7 @@ async function main(): Promise<number> {
     allowPositionals: true,
   });
   if (positionals.length === 0) throw new Error(usage);
-  const makers = makersFrom(values.maker);
+  const makers = values.maker.map(makerFileAt).map(inForce);
   const named = values.maker.length > 0 ? makers.map(({ maker }) => maker) : null;
   const now = new Date().toISOString().slice(0, 10);
   const { engines, close } = await openEngines();

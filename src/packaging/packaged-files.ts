@@ -34,7 +34,8 @@ const englishFile = '@tesseract.js-data/eng/4.0.0_best_int/eng.traineddata.gz';
 
 /**
  * What is changed in a file that comes ready made: addresses of a content network, where it looks only when it is told of
- * no files of ours, pointers to files that are not packaged, and how libheif is handed out, as a worker's modules take it. A word that is no longer found stops the build.
+ * no files of ours, pointers to files that are not packaged, and how libheif is handed out, as a worker's modules take it.
+ * A word that is no longer found stops the build.
  */
 const changes: Record<string, readonly (readonly [string, string])[]> = {
   'ocr/worker.min.js': [
