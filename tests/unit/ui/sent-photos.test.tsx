@@ -71,6 +71,9 @@ describe('a photo that is given to an open case', () => {
     expect(last().sent).toEqual([]);
     expect(last().case?.photos.map(({ photoId }) => photoId)).toEqual(['p1']);
     expect(last().files[chat.id]).toBeUndefined();
+    expect(last().removedSent).toEqual([chat.id]);
+    await session.addSent([given]);
+    expect(last()).toMatchObject({ sent: [chat], removedSent: [] });
   });
 
   it('does not follow to the page of another piece', async () => {
