@@ -19,9 +19,8 @@ const all = (text: string, pattern: RegExp, found: (start: number, end: number) 
   [...text.matchAll(pattern)].flatMap((match) => found(match.index, match.index + match[0].length));
 
 /**
- * When care symbols and care words came into use; firm only for symbols without words in the United States.
- * Care labels. Symbols cannot be read from print, so they count where the listing describes them; care words count
- * where they stand on print. Symbols without words are hard for the United States market only.
+ * When care symbols and care words came into use; firm only for symbols without words in the United States. Symbols cannot
+ * be read from print, so they count where the listing describes them; care words count where they stand on print.
  */
 export const careLabel = defineMark({
   id: 'care-label',

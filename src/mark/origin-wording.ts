@@ -68,9 +68,8 @@ function madeInBefore(text: string, start: number): number | null {
 }
 
 /**
- * When a country’s name or a phrase of origin was in use.
- * Wording of origin with the dates that it implies. In a listing the name alone is the seller's talk: there it counts
- * only after "made in". Only rows that were held against a document are hard.
+ * When a country's name or a phrase of origin was in use. In a listing the name alone is the seller's talk: there it counts
+ * only after "made in".
  */
 export const originWording = defineMark({
   id: 'origin-wording',

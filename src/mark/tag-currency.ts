@@ -13,7 +13,8 @@ const either = (sign: string) =>
 
 const forms: { row: RowName; pattern: RegExp }[] = [
   { row: 'dem', pattern: either('DM|DEM') },
-  { row: 'frf', pattern: either('FRF|FF|francs') },
+  // Francs alone are Swiss ones too, which are paid to this day.
+  { row: 'frf', pattern: either('FRF|FF|[Ff]rancs [Ff]rançais|French [Ff]rancs') },
   { row: 'itl', pattern: either('ITL|Lit\\.?|Lire|lire|₤') },
   { row: 'esp', pattern: either('ESP|Ptas?\\.?|ptas?\\.?|pesetas') },
   { row: 'ats', pattern: either('ATS|öS|ÖS') },
@@ -30,8 +31,8 @@ const forms: { row: RowName; pattern: RegExp }[] = [
 const caution = 'dates-sale';
 
 /**
- * When the currency was in use, and so about when the piece was sold.
- * Prices of currencies that ended or began, on a tag read from a photo; a listing's own price says nothing of the piece.
+ * When the currency of a price was in use, and so about when the piece was sold. It stands on a tag read from a photo: a
+ * listing's own price says nothing of the piece.
  */
 export const tagCurrency = defineMark({
   id: 'tag-currency',
