@@ -8,8 +8,9 @@ import { runMain } from './run-main';
 import { photoResult, type StampResult } from './stamp-result';
 
 /*
- * Codes are read under the maker files given; without any, by their shape alone. Exit codes: 0 all photos were opened, 1 one was
- * not, 2 the command or a maker file is at fault (the reason is on stderr).
+ * npm run -s read-stamp -- [--json] [--maker FILE]... PHOTO...
+ * Codes are read under the maker files given; without any, by their shape alone. Exit codes: 0 all photos were opened, 1 one
+ * was not, 2 the command or a maker file is at fault (the reason is on stderr).
  */
 
 const usage = 'usage: npm run -s read-stamp -- [--json] [--maker FILE]... PHOTO...';

@@ -29,7 +29,10 @@ export async function startedHeif(start: StartHeif, wasmBinary: ArrayBuffer | Ui
   return library;
 }
 
-/** The main picture of a HEIC or HEIF file: upright, in its own size, as far see-through as it is; null where it does not hold one whole. */
+/**
+ * The main picture of a HEIC or HEIF file: upright, in its own size, as far see-through as it is; null where it does not hold
+ * one whole.
+ */
 export async function decodeHeic(bytes: Uint8Array, library: HeifLibrary): Promise<PixelImage | null> {
   const pictures = new library.HeifDecoder().decode(bytes);
   const picture = pictures.find((one) => one.is_primary()) ?? pictures[0];

@@ -42,8 +42,8 @@ const isCrossed = (plain: string, terms: readonly Term[]): boolean =>
   );
 
 /**
- * Whether numbers without a unit are centimetres: only in labelled runs, and two or three numbers behind a heading, two with a cross between them,
- * three in English too; English ones must be too large for inches (common practice).
+ * Whether numbers without a unit are centimetres: only in labelled runs, and two or three numbers behind a heading, two with
+ * a cross between them, three in English too; English ones must be too large for inches (common practice).
  */
 export function assumesCm(plain: string, terms: readonly Term[], language: string | null): boolean {
   const headed = heading.test(plain.slice(Math.max(0, terms[0]!.start - 32), terms[0]!.start));

@@ -18,8 +18,9 @@ export function latestOf(rows: WatchRow[], inBin: boolean): ReadableRow | null {
 }
 
 /**
- * Puts a case in, from which photos of the ids `removed` were taken out: one more look of the record that the listing has already, else a new record. A record in the bin comes
- * back for it: otherwise undoing the deletion would give two cases of one listing.
+ * Puts a case in: one more look of the record that the listing has already, else a new record. A record in the bin comes
+ * back for it: otherwise undoing the deletion would give two cases of one listing. `removed`: ids of photos that came another
+ * way than by the page and were taken out of the case.
  */
 export async function putCase(
   action: Action,
