@@ -83,10 +83,15 @@ const mostJoined = 3;
 const particleAhead =
   /(?<=[\p{L}\p{N}],?\s)(?:De|Den|Di|Da|Del|Della|Du|La|Le|Les|Los|El|Ter|Ten|(?:Van|Von)(?: (?:der|den|de|het|'t))?|St\.?)\s$|(?<=^|\s)St\.?\s$/u;
 
+/** "Van Oldenhove tas": at a title's head an article would be a plain one ("De mooiste tas"), these are names' own. */
+const particleFirst =
+  /^\s*(?:(?:Van|Von)(?: (?:der|den|de|dem|het|'t))?|De (?:la|las|los)|Ter|Ten|Di|Del|Della|Dello|Dalla)\s$/u;
+
 /** A name of several words, as far as its form tells that they belong together. */
 function wholeName({ words, start: from, end }: Word, source: string): string {
   const ahead = rightAhead(source, from);
-  const start = from - (particleAhead.exec(ahead) ?? joinedAhead.exec(ahead) ?? [''])[0].length;
+  const start =
+    from - (particleFirst.exec(ahead) ?? particleAhead.exec(ahead) ?? joinedAhead.exec(ahead) ?? [''])[0].length;
   let to = end;
   const behind = () => source.slice(to, to + longestPart);
   if (/^[\p{Script=Katakana}ー]+$/u.test(words)) to += joinedKatakana.exec(behind())?.[0].length ?? 0;

@@ -10,9 +10,9 @@ import { nearestCodes } from './nearest';
 import { shapeShare, shares, typedShares } from './prior';
 import { lengthFits, misfitLayout, readLayout, unnamedMisfits } from './read-layout';
 import { freeSearch, type Step, stepsOf } from './search';
-import { dedupeNearest, type Settled, settle, type Weighed, type WeighedMisfit } from './settle';
+import { bare, dedupeNearest, type Settled, settle, type Weighed, type WeighedMisfit } from './settle';
 import { tidyCode, typedLattice } from './typed';
-import type { Decoding, Nearest } from './types';
+import type { Decoding, Nearest, Reading } from './types';
 
 /** Longest lattice that is searched, in steps: far beyond any stamp. */
 const longestLattice = 2000;
@@ -52,7 +52,8 @@ function decodeWritten(code: string, options: DecodeOptions): Decoding {
     return { id, code, from, accepted: tooLong, readings: [], misfits: [], nearest: [] };
   }
   const steps = stepsOf(lattice);
-  const outcome = asWritten(decodeSteps(steps, freeSearch(steps), options, tidyCode(code), typedShares).outcome);
+  const written = tidyCode(code);
+  const outcome = asWritten(decodeSteps(steps, freeSearch(steps), options, written, typedShares).outcome, written);
   // What someone wrote counts as written, whether a system explains it or not.
   return { id, code, from, accepted: true, ...outcome };
 }
@@ -63,18 +64,23 @@ export const underFile = (code: string, file: MakerFile, { now }: Pick<DecodeOpt
 
 /**
  * A typed text that fits a system or a family just as it stands is a reading of it, however likely another text would
- * be: nobody has to be told that it is near to itself.
+ * be: nobody has to be told that it is near to itself, or what else a family would make of a slip of the pen.
  */
-function asWritten(outcome: Settled): Settled {
-  if (outcome.readings.length > 0) return outcome;
+function asWritten(outcome: Settled, written: string): Settled {
+  if (outcome.readings.length > 0) return { ...outcome, readings: withoutSlips(outcome.readings, written) };
   const isItself = ({ how }: Nearest) => how === 'as-written';
   const readings = outcome.nearest
     .filter(isItself)
     .map(({ reading, likelihood }) => ({ ...reading, probability: likelihood }));
   if (readings.length === 0) return outcome;
-  // Nearly every text has a neighbour that fits some family; only one of a maker is worth naming beside it.
   const others = outcome.nearest.filter((near) => !isItself(near) && near.system.maker !== null);
   return { ...outcome, readings, nearest: others };
+}
+
+/** Nearly every text is by one character another that fits some family; only one of a maker is worth naming beside it. */
+function withoutSlips(readings: Reading[], written: string): Reading[] {
+  const isItself = ({ text }: Reading) => bare(text) === bare(written);
+  return readings.some(isItself) ? readings.filter((one) => isItself(one) || one.system.maker !== null) : readings;
 }
 
 /** Reads a stamp's lattice. `code` of the result is the best text without any system. */

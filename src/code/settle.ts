@@ -30,7 +30,7 @@ export interface Settled {
 }
 
 /** Letters and digits alone: separators that may be there or not do not make another code. */
-const bare = (text: string) => text.replace(/[^A-Z0-9]/g, '');
+export const bare = (text: string) => text.replace(/[^A-Z0-9]/g, '');
 const keyOf = ({ text, system }: { text: string; system: Reading['system'] }) => `${system.maker ?? ''}\n${bare(text)}`;
 const sumOf = (items: { weight: number }[]) => items.reduce((sum, { weight }) => sum + weight, 0);
 
