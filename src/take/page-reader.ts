@@ -99,9 +99,9 @@ export class PageReader {
 
   /** Entries none of which tells anything by itself, as a table's rows: what each of their pieces is, all tell together. */
   private rows(entries: readonly Inline[], at: number, form: Context['form']): Proposal[] | null {
-    if (entries.some((entry) => this.entry(entry, at) !== null)) return null;
     const rows = rowsOfEntries(entries);
-    const found = rows ? readTable({ rows, caption: '' }, this.context.of(at, form), this.source.day) : [];
+    if (!rows || entries.some((entry) => this.entry(entry, at) !== null)) return null;
+    const found = readTable({ rows, caption: '' }, this.context.of(at, form), this.source.day);
     return found.length > 0 ? found : null;
   }
 

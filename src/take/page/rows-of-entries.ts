@@ -5,6 +5,8 @@ import { type Inline, partOf } from './inline';
 /** What parts the pieces of an entry: signs that hardly do anything else, then those that also stand within one. */
 const marks = [/\s?[·•|｜]\s?/gu, /\s[–—-]\s|\s?[:：;；]\s|\s?[；：]/gu, /,\s|、/gu];
 const mostPieces = 6;
+/** A longer one is prose. */
+const longestEntry = 300;
 
 /** The pieces of an entry; a sign within a period parts none. */
 function piecesBy(mark: RegExp, words: Inline): Inline[] {
@@ -26,7 +28,7 @@ const cellOf = (words: Inline): Cell => ({
 
 /** Entries that the same sign parts into as many pieces each, as the rows of a table without heads; null where none does. */
 export function rowsOfEntries(entries: readonly Inline[]): Cell[][] | null {
-  if (entries.length < 2) return null;
+  if (entries.length < 2 || entries.some(({ text }) => text.length > longestEntry)) return null;
   for (const mark of marks) {
     const rows = entries.map((words) => piecesBy(mark, words));
     const width = rows[0]!.length;

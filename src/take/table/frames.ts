@@ -63,25 +63,39 @@ const ofTime: readonly Role[] = ['period', 'from', 'until'];
 
 const areDistinct = (texts: readonly string[]): boolean => new Set(texts).size === texts.length;
 
+/** The texts of columns, and of what sorts each is: every cell is asked once for each. */
+class Columns {
+  private readonly known = new Map<string, boolean>();
+  constructor(readonly texts: readonly string[][]) {}
+
+  are(sort: Sort, at: number): boolean {
+    const key = `${sort} ${at}`;
+    const told = this.known.get(key) ?? areOf(sort, this.texts[at]!);
+    this.known.set(key, told);
+    return told;
+  }
+}
+
 /** The columns that tell a role, of those that are free; null where it stays open which. */
-function columnsOf(role: Role, sort: Sort, columns: readonly string[][], free: readonly number[]): number[] | null {
-  const fitting = free.filter((at) => areOf(sort, columns[at]!) && !(role === 'place' && arePeople(columns[at]!)));
+function columnsOf(role: Role, sort: Sort, columns: Columns, free: readonly number[]): number[] | null {
+  const { texts } = columns;
+  const fitting = free.filter((at) => columns.are(sort, at) && !(role === 'place' && arePeople(texts[at]!)));
   if (role === 'model') {
     // What a row is of opens it, and no two rows are of the same.
     const [first] = fitting;
-    return first !== undefined && areDistinct(filledOf(columns[first]!)) ? [first] : null;
+    return first !== undefined && areDistinct(filledOf(texts[first]!)) ? [first] : null;
   }
   // Bare years beside a thing tell that something was then, and not from when to when.
-  if (role === 'period' && fitting.some((at) => areOf('year', columns[at]!))) return null;
+  if (role === 'period' && fitting.some((at) => columns.are('year', at))) return null;
   if (fitting.length === 1) return fitting;
   const inBoth = fitting.length === 2 && inTwo.has(role);
-  return inBoth && (role !== 'place' || fitting.some((at) => areOf('country', columns[at]!))) ? fitting : null;
+  return inBoth && (role !== 'place' || fitting.some((at) => columns.are('country', at))) ? fitting : null;
 }
 
 /** The columns of a table as one frame takes them; null where it does not. */
 function takenBy(
   frame: Frame,
-  columns: readonly string[][],
+  columns: Columns,
   named: readonly (Role | null)[],
   closed: ReadonlySet<number>,
   hints: Hints,
@@ -93,7 +107,7 @@ function takenBy(
     taken.includes(role) || (role === 'period' && ofTime.some((one) => taken.includes(one)));
   const take = ([role, sort]: readonly [Role, Sort]): boolean => {
     if (isTold(role)) return true;
-    const free = columns.flatMap((_, at) => (taken[at] === null && !closed.has(at) ? [at] : []));
+    const free = columns.texts.flatMap((_, at) => (taken[at] === null && !closed.has(at) ? [at] : []));
     const told = columnsOf(role, sort, columns, free);
     for (const at of told ?? []) taken[at] = role;
     return told !== null;
@@ -103,6 +117,9 @@ function takenBy(
   const headed = frame.needs.some(([role]) => named.includes(role));
   return (frame.holds?.(taken, hints, headed) ?? true) ? taken : null;
 }
+
+/** A table of more columns is no list of things that are told by their cells. */
+const widest = 24;
 
 const counted = (taken: readonly (Role | null)[]): number => taken.filter((role) => role !== null).length;
 
@@ -117,8 +134,10 @@ export function rolesByCells(
   closed: ReadonlySet<number>,
   hints: Hints,
 ): (Role | null)[] | null {
+  if (columns.length > widest) return null;
+  const asked = new Columns(columns);
   const all = frames.flatMap((frame) => {
-    const taken = takenBy(frame, columns, named, closed, hints);
+    const taken = takenBy(frame, asked, named, closed, hints);
     return taken ? [taken] : [];
   });
   const most = Math.max(0, ...all.map(counted));
@@ -141,16 +160,17 @@ const sortsBelow = (rows: readonly (readonly string[])[], of: readonly Sort[]): 
 
 /** Whether a row is of the same sort as all below it, in any column: what looks like a head of it is a code or a town. */
 export const isLikeBelow = (row: readonly string[], below: readonly (readonly string[])[]): boolean =>
-  sortsBelow(below, strictest).some((sorts, at) => sorts.some((sort) => isOf[sort](row[at] ?? '')));
+  sortsBelow(below, strictest).some((sorts, at) => sorts.some((sort) => isOf(sort, row[at] ?? '')));
 
 /** How many rows at the head of a table are unlike all below them: they head it, whatever their words are. */
 export function rowsOfHeads(rows: readonly (readonly string[])[]): number {
+  if (rows.some(({ length }) => length > widest)) return 0;
   for (const count of [1, 2]) {
     const below = rows.slice(count);
     if (below.length < 2) return 0;
     const sorted = sortsBelow(below, strict);
     const isHead = (row: readonly string[]) =>
-      sorted.every((sorts, at) => !sorts.some((sort) => isOf[sort](row[at] ?? '')));
+      sorted.every((sorts, at) => !sorts.some((sort) => isOf(sort, row[at] ?? '')));
     if (sorted.some((sorts) => sorts.length > 0) && rows.slice(0, count).every(isHead)) return count;
   }
   return 0;

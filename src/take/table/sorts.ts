@@ -44,7 +44,7 @@ const isName = (text: string): boolean =>
   !/[.;:!?]\s|\d{4}/.test(text);
 
 /** What a cell may tell by its own words. One cell may be several: what its column is, all its cells decide between them. */
-export const isOf = {
+const tests = {
   code: (text: string) => plantCodes(text) !== null,
   period: isTime,
   year: (text: string) => /^(?:1[6-9]|20)\d\d$/.test(text),
@@ -65,7 +65,11 @@ export const isOf = {
   /** What a part was made of. */
   words: (text: string) => /\p{L}{3}|\p{Script=Han}/u.test(text) && !/\d/.test(text) && text.length <= 80,
 } satisfies Record<string, (text: string) => boolean>;
-export type Sort = keyof typeof isOf;
+export type Sort = keyof typeof tests;
+
+/** A cell longer than this is prose, and no more is asked of it. */
+const longestCell = 300;
+export const isOf = (sort: Sort, text: string): boolean => text.length <= longestCell && tests[sort](text);
 
 /** A column's cells that say anything, in their order. */
 export const filledOf = (texts: readonly string[]): string[] =>
@@ -75,7 +79,7 @@ const twoNames = /^\p{Lu}\p{Ll}+\s(?:\p{Lu}\.\s)?\p{Lu}\p{Ll}+$/u;
 /** Whether most of a column's cells look like a first and a family name: of people, and not of towns. */
 export const arePeople = (texts: readonly string[]): boolean => {
   const filled = filledOf(texts);
-  return filled.filter((text) => twoNames.test(text) && !isOf.country(text)).length > filled.length / 2;
+  return filled.filter((text) => twoNames.test(text) && !isOf('country', text)).length > filled.length / 2;
 };
 
 /** Of so many cells one may be written otherwise. */
@@ -84,6 +88,6 @@ const fewestWithSlip = 8;
 /** Whether a column's cells are all of a sort: of a few, each; of many, all but one. */
 export function areOf(sort: Sort, texts: readonly string[]): boolean {
   const filled = filledOf(texts);
-  const others = filled.filter((text) => !isOf[sort](text)).length;
+  const others = filled.filter((text) => !isOf(sort, text)).length;
   return filled.length > 0 && others <= (filled.length >= fewestWithSlip ? 1 : 0);
 }
