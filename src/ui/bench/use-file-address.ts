@@ -1,5 +1,5 @@
 import { useEffect, useMemo, useState } from 'preact/hooks';
-import { drawnAnew } from './as-shown';
+import { drawnAnew } from '../../reader/drawn-anew';
 
 /** An address inside this document for a photo's bytes, as long as they are shown; of a drawing where browsers show no such file. */
 export function useFileAddress(photo: Blob | null): string | null {
@@ -8,15 +8,13 @@ export function useFileAddress(photo: Blob | null): string | null {
   const file = useMemo(() => (shown ? URL.createObjectURL(shown) : null), [shown]);
   useEffect(() => () => (file ? URL.revokeObjectURL(file) : undefined), [file]);
   useEffect(() => {
-    let isAsked = true;
+    const ended = new AbortController();
     const keep = (as: Blob | null) => {
-      if (isAsked && photo !== null && as !== null) setDrawn({ of: photo, as });
+      if (!ended.signal.aborted && photo !== null && as !== null) setDrawn({ of: photo, as });
     };
     // What cannot be drawn is shown as it is, which the browser says with its own sign.
-    if (photo !== null) drawnAnew(photo).then(keep, () => {});
-    return () => {
-      isAsked = false;
-    };
+    if (photo !== null) drawnAnew(photo, ended.signal).then(keep, () => {});
+    return () => ended.abort();
   }, [photo]);
   return file;
 }
