@@ -31,13 +31,20 @@ export function mayGoOn(quad: Quad, middles: readonly number[], photo: Size): bo
     x < -least || y < -least || x > photo.width + least || y > photo.height + least;
   if (quad.some((corner) => outside(corner, leastOutside * down))) return true;
   const [first, last] = [middles[0] ?? 0.5, middles.at(-1) ?? 0.5];
-  const measured = pitchOf(middles);
-  const pitch = Math.max(measured, (0.5 * usualPitch * down) / across);
-  const next = nextCharacter * (measured > 0 ? pitch : (usualPitch * down) / across);
+  const next = reachOfNext(middles, down / across);
   const [a, b, c, d] = quad;
   const start = { x: (a.x + d.x) / 2, y: (a.y + d.y) / 2 };
   const end = { x: (b.x + c.x) / 2, y: (b.y + c.y) / 2 };
   return outside(between(start, end, first - next), 0) || outside(between(start, end, last + next), 0);
+}
+
+/**
+ * How far past the middles of its outer characters a line has to be seen for one more to show, in the unit of `middles`,
+ * of which the line's height is this share.
+ */
+export function reachOfNext(middles: readonly number[], height: number): number {
+  const measured = pitchOf(middles);
+  return nextCharacter * (measured > 0 ? Math.max(measured, 0.5 * usualPitch * height) : usualPitch * height);
 }
 
 /** A gap this many times as wide as the middle one parts two groups of characters and is no pitch. */

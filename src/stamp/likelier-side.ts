@@ -15,8 +15,8 @@ const timesLikelier = 2;
 const leastOtherWay = 0.5;
 
 /**
- * What a line spells as it was found, or from its other side where that is a code and clearly likelier. `otherWay` is
- * set where both sides spell likely codes, as those of 0, 1, 6, 8 and 9 do.
+ * What a line spells as it was found, or from its other side where that is a code and clearly likelier; it is not read
+ * from there where no text could be. `otherWay` is set where both sides spell likely codes, as those of 0, 1, 6, 8 and 9 do.
  */
 export async function fromLikelierSide(
   quad: Quad,
@@ -25,7 +25,8 @@ export async function fromLikelierSide(
   const spelt = await spell(quad);
   const { text, probability } = spelt.free;
   const isSure = probability >= sure;
-  if (isSure && !(looksLikeCode(text) && isReadFromBothSides(text))) return { quad, spelt, otherWay: null };
+  const isSettled = isSure ? !(looksLikeCode(text) && isReadFromBothSides(text)) : timesLikelier * probability > 1;
+  if (isSettled) return { quad, spelt, otherWay: null };
   const over = await spell(fromOtherSide(quad));
   const isCode = looksLikeCode(over.free.text);
   if (isSure) {

@@ -1,34 +1,29 @@
-import { type GreyImage, inPixelsOf, type Quad, quadSize, release } from '../photo';
+import { type GreyImage, type Quad, release } from '../photo';
 import { askPrint } from './agreed';
-import { lineAround, type PlacedCharacter, placedCharacters } from './align';
-import { mayGoOn } from './at-edge';
 import { bare } from './bare';
-import { cropLine, growQuad } from './crop';
 import type { FoundLine, PrintReader, StampNets } from './engines';
 import { sharedGround } from './find/find-lines';
-import { findSideways, looksAslant } from './find-turned';
-import { fromLikelierSide } from './likelier-side';
+import { findSideways, looksAslant, mayLieAskew } from './find-turned';
+import { type Ground, lineReader } from './line-reader';
 import { lookCloser } from './look-closer';
-import { type FullSize, looksAtFullSize, type PartAtFullSize } from './look-full-size';
+import { type FullSize, looksAtFullSize } from './look-full-size';
 import { looksLikeCode } from './looks-like-code';
-import { measureLine } from './measure';
-import { plusSigns, withSignsOpen } from './plus-signs';
 import { startedPrint } from './print/when-needed';
-import { reachOut } from './reach-out';
+import {
+  type PlaceRead,
+  type Settling,
+  settledFromAskew,
+  settledFromOtherSide,
+  settledFromSameSide,
+} from './read-already';
 import { readPrintedLine } from './read-printed';
-import { refit } from './refit';
 import { lineOfBoth } from './same-row';
 import { settleSides } from './settle-sides';
-import { isPartedBySigns } from './sign';
-import { type Spelt, speltBy } from './spelt';
+import type { Spelt } from './spelt';
 import { sure } from './sure';
 import type { StampLine } from './types';
-import { hasWideGap } from './wide-gap';
 
 type FreeText = Spelt['free'];
-/** Pixels in which lines are read, and how their points lie in the photo. */
-type Ground = Pick<PartAtFullSize, 'grey' | 'back' | 'factor'>;
-
 /** Lines read at full size in one photo; a stamp has one to three. */
 const mostLines = 6;
 /** A text with this probability is told, and is likelier than not what stands there. */
@@ -52,7 +47,8 @@ const sameGround = 0.3;
  * places where small lines seem to stand are looked at in the file's own pixels, where it has more. A line that is not
  * surely read is read from its other side too, and in boxes fitted to its characters. Lines that are likelier words than
  * a code also go to the print engine; where that trusts nothing (blind wording), words that the recogniser is sure of
- * stand for themselves. A code that neither look reads surely, and the print engine reads the same, is read.
+ * stand for themselves. A code that neither look reads surely, and the print engine reads the same, is read. What an
+ * earlier look read is read again only where the later one may frame it better.
  */
 export async function readWithNets(
   grey: GreyImage,
@@ -64,46 +60,14 @@ export async function readWithNets(
   const whole: Ground = { grey, back: (point) => point, factor: 1 };
   /** All that was found in the photo, also what spelt nothing. */
   const places: FoundLine[] = [];
+  /** What was read of it, in pixels of the whole photo. */
+  const placesRead: PlaceRead[] = [];
   const lines: StampLine[] = [];
   const printed: string[] = [];
-  let counted = 0;
   const isCode = ({ stampScore, free }: Pick<StampLine, 'stampScore' | 'free'>): boolean =>
     looksLikeCode(free.text) && stampScore >= nets.acceptance.stampScore;
   const isSure = (line: StampLine): boolean => isCode(line) && line.free.probability >= sure;
-  const read = async (
-    { quad, stampScore: seenAs }: FoundLine,
-    { grey, back, factor }: Ground = whole,
-  ): Promise<StampLine | null> => {
-    const { across, down } = quadSize(quad);
-    if (across < 4 || down < 4) return null;
-    const spell = async (side: Quad) => speltBy(await nets.readLine(grey, side));
-    const likelier = await fromLikelierSide(quad, spell);
-    const { otherWay } = likelier;
-    if (likelier.spelt.free.text === '' || isLoneShape(likelier.spelt.texts)) return null;
-    const fitted = otherWay === null ? await refit(grey, likelier.quad, likelier.spelt, nets.margin, spell) : null;
-    const { quad: standing, spelt } = fitted ?? likelier;
-    const further = otherWay === null ? await reachOut(standing, spelt, spell) : null;
-    const told = further?.spelt ?? spelt;
-    const placed = placedCharacters(told.lattice);
-    const isOpen = further?.spelt === null || hasWideGap(told, placed) || isPartedBySigns(told, placed);
-    const middles = placed.map(({ middle }) => middle);
-    const line = lineAround(standing, middles, nets.margin + (further?.spelt ? further.beyond : 0));
-    const { lattice, texts, free } = withSignsLeftOpen(grey, told, placed, line);
-    const crop = cropLine(grey, line.quad, 48);
-    const measured = crop === null ? [] : measureLine(crop, line.quad, line.middles);
-    return {
-      id: `${photoId}-line-${++counted}`,
-      photoId,
-      quad: line.quad.map(back) as Quad,
-      stampScore: withWhatItSays(seenAs, texts),
-      engine: 'net',
-      lattice,
-      free,
-      measurements: measured.map((one) => inPixelsOf(1 / factor, one)),
-      ...(isOpen || mayGoOn(line.quad, line.middles, grey) ? { mayGoOn: true as const } : {}),
-      ...(otherWay === null ? {} : { otherWay }),
-    };
-  };
+  const read = lineReader(nets, photoId);
   const add = async (line: StampLine, seen: Quad, { grey }: Ground = whole): Promise<void> => {
     if (!isCode(line)) {
       const reader = await startedPrint(print);
@@ -114,12 +78,17 @@ export async function readWithNets(
   };
   const look = async (
     found: readonly FoundLine[],
-    counts = (_: StampLine) => true,
-    on: Ground = whole,
+    {
+      isSettled = () => false,
+      counts = () => true,
+      on = whole,
+    }: { isSettled?: Settling; counts?: (line: StampLine) => boolean; on?: Ground } = {},
   ): Promise<void> => {
     if (on === whole) places.push(...found);
     for (const seen of found.slice(0, mostLines)) {
+      if (isSettled(seen.quad, placesRead)) continue;
       const line = await read(seen, on);
+      if (on === whole) placesRead.push({ quad: seen.quad, line });
       if (line === null || !counts(line)) continue;
       const same = lines.filter(({ quad }) => sharedGround(quad, line.quad) > sameGround);
       if (same.length === 0) await add(line, seen.quad, on);
@@ -134,25 +103,27 @@ export async function readWithNets(
   const isCodeNotGrain = (line: StampLine): boolean => isCode(line) && isNoGrain(line.free);
   places.push(...(await nets.findLines(grey)));
   for (const seen of places.slice(0, mostLines)) {
-    const line = await read(seen);
+    const line = await read(seen, whole);
+    placesRead.push({ quad: seen.quad, line });
     if (line !== null) await add(line, seen.quad);
   }
-  if (!lines.some(isSure)) await look(await nets.findLines(grey, againShare));
+  if (!lines.some(isSure)) await look(await nets.findLines(grey, againShare), { isSettled: settledFromSameSide });
   const isSmall = Math.max(grey.width, grey.height) <= smallUpTo;
   if (isSmall && !lines.some(isSure)) await look(await nets.findLines(grey, enlarged));
-  if (!lines.some(isSure)) await look(await findSideways(grey, nets));
-  for (const lookAslant of looksAslant(grey, nets)) {
-    if (!lines.some(isSure)) await look(await lookAslant(), isCodeNotGrain);
+  if (!lines.some(isSure)) await look(await findSideways(grey, nets), { isSettled: settledFromOtherSide });
+  for (const { level, find } of looksAslant(grey, nets)) {
+    if (lines.some(isSure) || !mayLieAskew(places, lines)) continue;
+    await look(await find(), { isSettled: settledFromAskew(level), counts: isCodeNotGrain });
   }
-  if (isSmall && !lines.some(isSure)) await look(await findSideways(grey, nets, enlarged), isCodeNotGrain);
+  if (isSmall && !lines.some(isSure)) await look(await findSideways(grey, nets, enlarged), { counts: isCodeNotGrain });
   if (!lines.some(isCode)) await look(await lookCloser(grey, nets, lines));
   for (const lookThere of looksAtFullSize(places, grey, nets, full)) {
     const part = lines.some(isSure) ? null : await lookThere();
     if (part === null) continue;
-    await look(part.found, isCode, part);
+    await look(part.found, { counts: isCode, on: part });
     release(part.grey.data);
   }
-  await joinPieces(lines, read, isCode);
+  await joinPieces(lines, (found) => read(found, whole), isCode);
   if (!lines.some(isSure)) await askPrint(lines.filter(isCode), lines, grey, print);
   return { lines: settleSides(lines), printed };
 }
@@ -184,28 +155,6 @@ async function joinPieces(
   }
 }
 
-/** Ground above, below and beside a line in which its characters are seen whole, in heights. */
-const aboveSigns = 0.3;
-const besideSigns = 0.5;
-
-/** What a line spells once signs among its characters that are likelier none are left open. */
-function withSignsLeftOpen(
-  grey: GreyImage,
-  whole: Spelt,
-  placed: readonly PlacedCharacter[],
-  line: ReturnType<typeof lineAround>,
-): Spelt {
-  if (!looksLikeCode(whole.free.text)) return whole;
-  const { across, down } = quadSize(line.quad);
-  const beside = (besideSigns * down) / across;
-  const middles = line.middles.map((middle) => (middle + beside) / (1 + 2 * beside));
-  const crop = cropLine(grey, growQuad(line.quad, besideSigns, aboveSigns), 48);
-  const signs = crop === null ? [] : plusSigns(crop, placed, middles);
-  if (signs.length === 0) return whole;
-  const open = signs.map((at) => placed[at]!);
-  return speltBy(withSignsOpen(whole.lattice, open));
-}
-
 /** Few stamps lie askew, and much leather does: a few characters seen there have to be sure, more of them likely. */
 const manyCharacters = 5;
 const isNoGrain = ({ text, probability }: FreeText): boolean =>
@@ -224,24 +173,6 @@ function isSurer(line: StampLine, other: StampLine): boolean {
   const makesSure = less === more && before >= likely && before < sure && now >= sure;
   return makesSure || now > before + 0.1;
 }
-
-/**
- * Rivets, rings and slots look like one or two characters, and no code on file is shorter than three. A blurred stamp
- * may spell little as well, but then longer texts are likely too.
- */
-function isLoneShape(texts: readonly FreeText[]): boolean {
-  return shareOf(texts, ({ text }) => bare(text).length >= 3) < 0.2;
-}
-
-/**
- * How likely a line is a code stamp once it is read. The finder sees it small and takes many a code among words for a
- * word; a text that has the look of a code counts as much as what it saw, one that has not takes nothing away.
- */
-const withWhatItSays = (seenAs: number, texts: readonly FreeText[]): number =>
-  Math.max(seenAs, (seenAs + shareOf(texts, ({ text }) => looksLikeCode(text))) / 2);
-
-const shareOf = (texts: readonly FreeText[], has: (text: FreeText) => boolean): number =>
-  texts.filter(has).reduce((sum, { probability }) => sum + probability, 0);
 
 /** Words in capitals, read with certainty: a maker's name, an origin. */
 const isWording = ({ text, probability }: { text: string; probability: number }): boolean =>

@@ -43,6 +43,8 @@ export async function refit(
   const middles = placedCharacters(first.lattice).map(({ middle }) => middle);
   const read: Read[] = [];
   for (const box of boxesFittedTo(grey, lineAround(quad, middles, margin))) {
+    // Of three the middle one counts: where two are no likelier than what was read, a third changes nothing.
+    if (read.length === 2 && read.every(({ spelt }) => spelt.free.probability <= probability)) return null;
     read.push({ quad: box, spelt: await spell(box) });
   }
   const middle = middleOf(read);

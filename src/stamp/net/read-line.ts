@@ -1,4 +1,4 @@
-import { type GreyImage, type Quad, quadSize, warpQuad } from '../../photo';
+import { type GreyImage, type Quad, quadSize, release, warpQuad } from '../../photo';
 import { growQuad } from '../crop';
 import { oneShape } from '../one-shape';
 import { withoutOuterSigns } from '../sign';
@@ -23,7 +23,10 @@ export async function readLine(
   const width = Math.min(steps.widest, Math.max(steps.narrowest, wide));
   const crop = warpQuad(grey, grown, width, steps.height);
   if (crop === null) return { steps: [] };
-  const { data, shape } = await net.run(evenOut(crop), [1, 1, steps.height, width]);
+  const input = evenOut(crop);
+  release(crop.data);
+  const { data, shape } = await net.run(input, [1, 1, steps.height, width]);
+  release(input);
   const [, count = 0, classes = 0] = shape;
   return withoutOuterSigns({
     steps: Array.from({ length: count }, (_, step) =>

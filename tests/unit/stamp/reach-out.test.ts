@@ -27,15 +27,19 @@ const box: Quad = [
 ];
 const spelling = (text: string): Lattice => ({ steps: [...text].flatMap((one) => [{ [one]: 0.99 }, { '': 1 }]) });
 
-async function linesOf(further: Lattice) {
+async function linesOf(further: Lattice, first = spelling('1451080')) {
+  let reads = 0;
   const net: StampNets = {
     acceptance: { stampScore: 0.5 },
     margin: 1,
     findLines: async () => [{ quad: box, stampScore: 0.9 }],
-    readLine: async (_, quad) => (quadSize(quad).across > 130 ? further : spelling('1451080')),
+    readLine: async (_, quad) => {
+      reads++;
+      return quadSize(quad).across > 130 ? further : first;
+    },
   };
   const read = await readStamp(photo, 'p1', { print: null, net });
-  return read.state === 'read' ? read.lines : [];
+  return Object.assign(read.state === 'read' ? read.lines : [], { reads });
 }
 
 describe('a box that stops short of a line’s end', () => {
@@ -56,6 +60,18 @@ describe('a box that stops short of a line’s end', () => {
     expect([told?.free.text, told?.mayGoOn]).toEqual(['14510805', undefined]);
     const [whole] = await linesOf(doubtful(0.7));
     expect([whole?.free.text, whole?.mayGoOn]).toEqual(['1451080', undefined]);
+  });
+
+  it('is not read further where its lattice shows that nothing stands where a next character would', async () => {
+    // Six heights: the line's four, and one more at each end, in steps of a tenth.
+    const nothing = (count: number, share = 1) => Array.from({ length: count }, () => ({ '': share }));
+    const shown = (ground: { '': number }[]): Lattice => ({
+      steps: [...ground, ...[...'1451080'].flatMap((one) => [{ [one]: 0.99 }, ...nothing(5)]), ...ground],
+    });
+    expect(await linesOf(spelling('SP-1451080'), shown(nothing(10)))).toMatchObject({ reads: 1 });
+    for (const ground of [nothing(3), [...nothing(9), ...nothing(1, 0.98)]]) {
+      expect(await linesOf(spelling('SP-1451080'), shown(ground))).toMatchObject({ reads: 2 });
+    }
   });
 
   it('stays where words stand beside it', async () => {

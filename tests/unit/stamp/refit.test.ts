@@ -108,7 +108,7 @@ describe('a line that is not surely read', () => {
   });
 
   it('is read in boxes that end where its characters do', async () => {
-    const reads = [0.5, 0.5, 0.5].map((share) => spelling('KB0917', share));
+    const reads = [0.7, 0.7, 0.7].map((share) => spelling('KB0917', share));
     const { quads } = await refitted(spelling('KB0917', 0.6), ...reads);
     expect(quads).toHaveLength(3);
     const [ended, fitted, lower] = quads.map(([a, , c]) => ({ top: a.y, down: c.y - a.y, across: c.x - a.x }));
@@ -117,6 +117,14 @@ describe('a line that is not surely read', () => {
     expect(Math.abs(fitted!.top - 80)).toBeLessThan(2);
     expect(Math.abs(fitted!.down - 30)).toBeLessThan(3);
     expect(lower!.down).toBeLessThan(fitted!.down);
+  });
+
+  it('is read in no third box where the first two are no likelier than what was read', async () => {
+    const less = [0.6, 0.5, 0.9].map((share) => spelling('KB0917', share));
+    const { found, quads } = await refitted(spelling('KB0917', 0.6), ...less);
+    expect([found, quads.length]).toEqual([null, 2]);
+    const more = [0.6, 0.7, 0.9].map((share) => spelling('KB0917', share));
+    expect((await refitted(spelling('KB0917', 0.6), ...more)).found?.spelt.free.probability).toBeCloseTo(0.7, 2);
   });
 
   it('is not read again where it is sure, hardly read, short, or words', async () => {

@@ -120,9 +120,11 @@ describe('the finder’s second look', () => {
     expect(new Set(ids).size).toBe(2);
   });
 
-  it('takes a code for what the first look took for a word', async () => {
+  it('takes a code for what the first look took for a word, unless that was surely read', async () => {
     const finds = { 1: [box(100, 100)], 0.7: [box(108, 102)] };
-    const { texts } = await readWith(finds, { 100: spelling('BAG', 0.99), 108: spelling('8346', 0.8) });
+    const { texts } = await readWith(finds, { 100: spelling('BAG', 0.4), 108: spelling('8346', 0.8) });
     expect(texts).toEqual(['8346']);
+    const sure = await readWith(finds, { 100: spelling('BAG', 0.99), 108: spelling('8346', 0.8) });
+    expect(sure.texts).toEqual(['BAG']);
   });
 });

@@ -80,7 +80,7 @@ describe('lines from any side', () => {
 
   it('that lie askew are found once the photo is turned by an eighth, in the photo’s own pixels', async () => {
     const [line] = await linesOf({
-      upright: [],
+      upright: [box(20, 20)],
       // The turned photo is 720 × 720 pixels, its middle the photo's.
       aslant: [box(360 - 60, 360 - 15)],
       says: (direction) => (direction === -45 ? spelling('KV0915', 0.97) : { steps: [] }),
@@ -99,7 +99,7 @@ describe('lines from any side', () => {
     '%s that lies askew and is %s likely counts as %s lines: few characters have to be sure',
     async (text, share, count) => {
       const lines = await linesOf({
-        upright: [],
+        upright: [box(20, 20)],
         aslant: [box(360 - 60, 360 - 15)],
         says: (direction) => (direction === -45 ? spelling(text, share) : { steps: [] }),
       });
@@ -114,6 +114,30 @@ describe('lines from any side', () => {
       says: (direction) => (direction === 0 ? spelling('KV0915', 0.97) : spelling('T1234', 0.99)),
     });
     expect(lines.map(({ free }) => free.text)).toEqual(['KV0915']);
+  });
+
+  it.each([
+    ['nothing is found in any other look', []],
+    ['a word that is surely read shows that the piece lies straight', [box(20, 20)]],
+  ])('are not looked for askew where %s', async (_, upright) => {
+    const lines = await linesOf({
+      upright,
+      aslant: [box(360 - 60, 360 - 15)],
+      says: (direction) => (direction === 0 ? spelling('PELLAM', 0.97) : spelling('T1234', 0.99)),
+    });
+    expect(lines.map(({ free }) => free.text)).not.toContain('T1234');
+  });
+
+  it('are not read from the other side where no text there could be twice as likely', async () => {
+    const directions: number[] = [];
+    await linesOf({
+      upright: [box(200, 200)],
+      says(direction) {
+        directions.push(direction);
+        return spelling('PELLAM', 0.6);
+      },
+    });
+    expect(new Set(directions)).toEqual(new Set([0]));
   });
 
   it('of characters that are some upside down too keep both ways', async () => {
