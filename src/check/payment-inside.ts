@@ -1,6 +1,6 @@
-import * as z from 'zod';
 import { askFor } from './asks';
 import { defineCheck } from './frame';
+import { saidData, tellSaid } from './said-claims';
 
 export const paymentInside = defineCheck({
   id: 'payment-inside',
@@ -10,14 +10,7 @@ export const paymentInside = defineCheck({
     kind: 'published',
     text: 'US FTC consumer alert, November 2021, consumer.ftc.gov (stored copy of a reprint)',
   },
-  data: z.strictObject({ words: z.string() }),
+  data: saidData,
   needs: { claims: ['payment-outside'] },
-  run: ({ claims }) =>
-    claims['payment-outside'].map((claim) => ({
-      kind: 'doubt' as const,
-      key: claim.id,
-      data: { words: claim.words },
-      claims: [claim.id],
-      asks: [askFor('payment', {})],
-    })),
+  run: ({ claims }) => tellSaid('doubt', claims['payment-outside'], askFor('payment', {})),
 });

@@ -41,6 +41,7 @@ import {
   isDateOfThing,
   isOfModelNotMine,
   isOfModelsRun,
+  isOfPapersThing,
   isOfPerson,
   isOfReissue,
   isOfShop,
@@ -115,7 +116,7 @@ function subjectOf(
     return null;
   if (isOpenOrRange(date) && isRunOfModel(text, start, end)) return null;
   if (isOfModelsRun(text, start, end) || (isCoarse(date) && isOfReissue(text, start, end))) return null;
-  if (isOfModelNotMine(text, start, end)) return null;
+  if (isOfModelNotMine(text, start, end) || isOfPapersThing(text, start, end, from.title)) return null;
   const since = isSince(date, text.slice(start, end));
   if (since && isOfShop(text, start, end)) return null;
   const clause = clauseAround(text, start, end);

@@ -53,9 +53,21 @@ const neverAsked = textPattern(
 );
 
 /** "By card or bank transfer": one of the ways that a shop takes, and not the only one. */
-const byCard = phraseTest([...ways.card, ...wordsOf('card-bare')]);
+const byCard = phraseTest([...ways.card, ...ways.debit, ...wordsOf('card-bare')]);
 
-const atCollection = textPattern(`^\\s(?:(?:${anyLanguage(jointWords.onlyThen)})\\s)?(?:${sourceOf('at-collection')})`);
+const collected = textPattern(sourceOf('at-collection'));
+const orElse = textPattern(`\\s(?:${anyWithGaps(jointWords.either)})\\s|${jointWords.either[6]}`);
+/** Who pays at the door has seen the piece: "Überweisung nur, wenn Sie sie in der Hand haben", but not "transfer or in person". */
+function isPaidAtCollection(text: string, start: number, end: number): boolean {
+  const sentence = sentenceAround(text, start, end);
+  const behind = text.slice(end, Math.min(sentence.end, end + longestCondition)).split(orElse, 1)[0] as string;
+  const found = collected.exec(behind);
+  return found !== null && !isNegated(text, end + found.index, end + found.index + found[0].length);
+}
+const longestCondition = 60;
+
+/** "If anybody asks you in my name to pay outside the site": what others may ask for. */
+const askedByOthers = textPattern(sourceOf('asked-by-others'));
 
 const accepting = phrasePattern(wordsOf('accepting')).source;
 /** "Überweisung nehme ich nicht an", "bank transfer is not accepted": refused by what follows. */
@@ -78,8 +90,8 @@ function isRefused(text: string, start: number, end: number, kind: Way): boolean
   const whole = text.slice(sentence.start, sentence.end);
   if (neverAsked.test(text.slice(sentence.start, start))) return true;
   if (kind === 'transfer' && byCard.test(whole)) return true;
-  // Who pays at the door has seen the piece.
-  if (kind === 'transfer' && atCollection.test(text.slice(end, clauseAround(text, start, end).end))) return true;
+  if (kind === 'transfer' && isPaidAtCollection(text, start, end)) return true;
+  if (askedByOthers.test(whole)) return true;
   return (kind === 'transfer' && isThroughMarket(whole)) || isRefusedBehind(text, start, end);
 }
 

@@ -10,6 +10,7 @@ import {
 } from '../text';
 import { namesBag } from './goods';
 import { type ClaimDraft, type Passage, saidIn } from './passage';
+import { isHearsay } from './supposed';
 
 /** How the seller says the piece was first sold. Only purchase from the maker counts as "discount", not this offer's own reduction. */
 const find = topicFinder('discount', 'outlet', 'sample-sale', 'seconds');
@@ -31,7 +32,8 @@ export function saleChannelClaims(passages: Passage[]): ClaimDraft[] {
       if (isNegated(text, hit.foldedStart, hit.foldedEnd) || isAboutAnother(text, hit.foldedStart, hit.foldedEnd))
         return [];
       // "Vom Outlet? Nein, aus dem Laden": asked, and not said.
-      if (isLeftOpen(text, hit.foldedStart, hit.foldedEnd)) return [];
+      if (isLeftOpen(text, hit.foldedStart, hit.foldedEnd) || isHearsay(text, hit.foldedStart, hit.foldedEnd))
+        return [];
       if (isOfOtherGoods(text, hit.foldedStart, hit.foldedEnd)) return [];
       // "Sample" alone is also a fabric sample or a sample photo; it has to be the piece's kind.
       if (hit.words.toLowerCase() === 'sample' && !/^\s(?:piece|bag|item)/.test(text.slice(hit.foldedEnd))) return [];

@@ -113,6 +113,19 @@ export function isDateOfThing(text: string, start: number, end: number, title: s
   return linked.test(rest) || joined.test(rest) || (apposed.test(rest) && asSubject.test(opening));
 }
 
+const ofPaper = textPattern(
+  `(?:${phrasePattern(wordsOf('paper-or-key')).source})[^.!?;]{0,48}?[\\s'](?:${phrasePattern(wordsOf('an')).source})\\s(\\p{L}{3,20})(?:\\s\\p{L}{1,12}){0,4}\\s?$`,
+);
+const ofPurchase = phraseTest(
+  wordsOf('bag', 'piece', 'kind-of-piece', 'bought', 'gifted', 'shop', 'vintage', 'paper-or-key'),
+);
+/** "The receipt in the pocket is for a jumper bought in 1987": of what the paper is of. */
+export function isOfPapersThing(text: string, start: number, end: number, title: string): boolean {
+  const ahead = text.slice(Math.max(sentenceAround(text, start, end).start, start - longestAside * 2), start);
+  const noun = ofPaper.exec(ahead)?.[1];
+  return noun !== undefined && !ofPurchase.test(noun) && !title.includes(noun);
+}
+
 /** "The box has a label with KV0915": whether what comes along is what a clause tells of. Parts of the piece are none. */
 export function isSaidOfThing(text: string, start: number, end: number, title: string): boolean {
   const subject = subjectAhead(text, start, end, title);

@@ -3,7 +3,7 @@ import { anyLanguage } from './each-language';
 import { lastEnd } from './ends';
 import { looksSo } from './joint-words';
 import { topics, wordsOf } from './lexicon';
-import { anyOf, phrasePattern } from './phrases';
+import { anyOf, phrasePattern, phraseTest } from './phrases';
 
 /** How far a clause is followed: longer ones say nothing reliable of a word in their middle. */
 const reach = 160;
@@ -109,6 +109,9 @@ const othersBehind = new RegExp(
 /** "未使用のものをもう一つ持っています": Japanese has the verb last. */
 const ownsAnother = /^[^。、]{0,8}もう(?:[一1１]|ひと)(?:つ|個|点)[^。、]{0,4}(?:持|あり|所有)/u;
 
+/** "A suede lining only the later ones have", "newer models have satin": the clause tells of them. */
+const laterOnes = phraseTest(wordsOf('later-ones'));
+
 /**
  * Whether the words at `start` are said of another piece: the clause speaks of one before them ("similar to the 1990s
  * model"), or the sentence of somebody's ("my sister's is of 1986, and has pigskin"), or what they are said of is not on
@@ -118,6 +121,7 @@ export function isAboutAnother(text: string, start: number, end: number): boolea
   const clause = clauseAround(text, start, end);
   return (
     others.test(text.slice(Math.max(clause.start, start - 60), start)) ||
+    laterOnes.test(text.slice(Math.max(clause.start, start - 60), Math.min(clause.end, end + 60))) ||
     othersBehind.test(text.slice(end, end + 8)) ||
     ownsAnother.test(text.slice(end, end + 32)) ||
     isOfAnothersPiece(text.slice(sentenceAround(text, start, end).start, start)) ||

@@ -109,6 +109,14 @@ function isOfReturn(text: string, start: number, end: number): boolean {
   return back.test(text.slice(opens, closes));
 }
 
+const costs = phraseTest(wordsOf('costs-new'));
+/** "New it costs 890 today", "新品は店頭で12万円ほど": what a new one costs. */
+function isOfNewPrice(text: string, start: number, end: number): boolean {
+  const behind = text.slice(end, Math.min(sentenceAround(text, start, end).end, end + 60));
+  const sum = behind.search(/\d/);
+  return sum > 0 && costs.test(behind) && text.slice(clauseAround(text, start, end).start, start).trim() === '';
+}
+
 /**
  * Condition and grading words of a text in order, in the seven languages. "Never used" is unused, "not new" is used;
  * words said of parts, accessories or other pieces are left out. `opens` tells that the text is a title, where "New …"
@@ -137,6 +145,7 @@ export function findConditions(text: string, opens = false): Said<Condition>[] {
       continue;
     if ((said.value === 'worn' || said.value === 'damaged') && isFlawOfCode(folded.text, start, end)) continue;
     if ((said.value === 'unused' || said.value === 'new') && isOnlySeeming(folded.text, start, end)) continue;
+    if (said.value === 'new' && isOfNewPrice(folded.text, start, end)) continue;
     if (isAboutAnother(folded.text, start, end) || isAboutThing(folded.text, start, end)) continue;
     const value = negated ? denied[said.value] : said.value;
     if (value) found.push({ value, start: said.start, end: said.end, words: said.words });

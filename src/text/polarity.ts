@@ -39,11 +39,22 @@ const wavers = new RegExp(
 const isConditional = new RegExp(`^\\s?(?:${anyLanguage(conditional)})\\s`, 'u');
 const conditionalBehind = /^[^。、]{0,3}(?:なら(?!ない|ず)|だったら|であれば)/u;
 
+const butWord = phrasePattern(wordsOf('but'), 'u').source;
+const thought = phrasePattern(wordsOf('once-thought'), 'u').source;
+/** "I used to think it was from the seventies", "ich dachte immer, sie sei aus Spanien": what is not believed any more. */
+const onceThought = new RegExp(`(?:${thought})(?:,?\\s(?!${butWord})[\\p{L}']{1,14}){0,8}\\s?$`, 'u');
+const onceThoughtBehind = new RegExp(`^[^。]{0,12}?(?:${phrasePattern(topics['once-thought'].ja, 'u').source})`, 'u');
+/** Further ahead a belief is not looked for. */
+const furthest = 100;
+const isOnceThought = (text: string, sentenceStart: number, start: number, end: number): boolean =>
+  onceThought.test(text.slice(Math.max(sentenceStart, start - furthest), start)) ||
+  onceThoughtBehind.test(text.slice(end, end + 24));
+
 /** Whether words are asked, supposed or not known, and so state nothing: "is it leather?", "if there were scratches". */
 export function isLeftOpen(text: string, start: number, end: number): boolean {
   const sentence = sentenceAround(text, start, end);
   if (text[sentence.end] === '?' || text[sentence.end - 1] === 'か') return true;
-  if (wavers.test(text.slice(end, end + 96))) return true;
+  if (wavers.test(text.slice(end, end + 96)) || isOnceThought(text, sentence.start, start, end)) return true;
   const clause = clauseAround(text, start, end);
   if (isConditional.test(text.slice(clause.start, start)) || conditionalBehind.test(text.slice(end, end + 12)))
     return true;

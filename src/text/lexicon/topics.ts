@@ -11,6 +11,7 @@ import anothersPiece from './anothers-piece.json' with { type: 'json' };
 import antique from './antique.json' with { type: 'json' };
 import appraised from './appraised.json' with { type: 'json' };
 import article from './article.json' with { type: 'json' };
+import askedByOthers from './asked-by-others.json' with { type: 'json' };
 import assurance from './assurance.json' with { type: 'json' };
 import atCollection from './at-collection.json' with { type: 'json' };
 import average from './average.json' with { type: 'json' };
@@ -43,6 +44,7 @@ import contactOutside from './contact-outside.json' with { type: 'json' };
 import copyGrade from './copy-grade.json' with { type: 'json' };
 import corner from './corner.json' with { type: 'json' };
 import costWhen from './cost-when.json' with { type: 'json' };
+import costsNew from './costs-new.json' with { type: 'json' };
 import dateOfElse from './date-of-else.json' with { type: 'json' };
 import datesFrom from './dates-from.json' with { type: 'json' };
 import days from './days.json' with { type: 'json' };
@@ -78,6 +80,7 @@ import itFollows from './it-follows.json' with { type: 'json' };
 import jointInMaterial from './joint-in-material.json' with { type: 'json' };
 import kindOfPiece from './kind-of-piece.json' with { type: 'json' };
 import lacking from './lacking.json' with { type: 'json' };
+import laterOnes from './later-ones.json' with { type: 'json' };
 import leather from './leather.json' with { type: 'json' };
 import leatherLike from './leather-like.json' with { type: 'json' };
 import likened from './likened.json' with { type: 'json' };
@@ -126,6 +129,7 @@ import ofYear from './of-year.json' with { type: 'json' };
 import offerControl from './offer-control.json' with { type: 'json' };
 import offering from './offering.json' with { type: 'json' };
 import oldOne from './old-one.json' with { type: 'json' };
+import onceThought from './once-thought.json' with { type: 'json' };
 import opensHouseName from './opens-house-name.json' with { type: 'json' };
 import otherCode from './other-code.json' with { type: 'json' };
 import otherHand from './other-hand.json' with { type: 'json' };
@@ -224,8 +228,8 @@ export const topics = {
   about,
   'accepted-in-field': acceptedInField,
   accepting,
-  'age-behind': ageBehind,
   'ad-type': adType,
+  'age-behind': ageBehind,
   an,
   and: andWords,
   'announces-code': announcesCode,
@@ -234,6 +238,7 @@ export const topics = {
   antique,
   appraised,
   article,
+  'asked-by-others': askedByOthers,
   assurance,
   'at-collection': atCollection,
   average,
@@ -266,6 +271,7 @@ export const topics = {
   'copy-grade': copyGrade,
   corner,
   'cost-when': costWhen,
+  'costs-new': costsNew,
   'date-of-else': dateOfElse,
   'dates-from': datesFrom,
   days,
@@ -301,6 +307,7 @@ export const topics = {
   'joint-in-material': jointInMaterial,
   'kind-of-piece': kindOfPiece,
   lacking,
+  'later-ones': laterOnes,
   leather,
   'leather-like': leatherLike,
   likened,
@@ -349,6 +356,7 @@ export const topics = {
   'offer-control': offerControl,
   offering,
   'old-one': oldOne,
+  'once-thought': onceThought,
   'opens-house-name': opensHouseName,
   'other-code': otherCode,
   'other-hand': otherHand,

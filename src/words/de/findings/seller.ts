@@ -23,7 +23,8 @@ export const seller: WordsFor<Seller> = {
     title: 'Bezahlt wird über den Marktplatz',
     failureTitle: 'Das Angebot bittet um Zahlung außerhalb des Marktplatzes',
     rule: 'Wer außerhalb des Zahlungssystems des Marktplatzes bezahlt, verliert dessen Schutz.',
-    statement: ({ words }, kit) => `Das Angebot bittet um Zahlung außerhalb des Marktplatzes: ${kit.quote(words)}.`,
+    statement: ({ words }, kit) =>
+      `Das Angebot bittet um Zahlung außerhalb des Marktplatzes: ${kit.list(words.map(kit.quote))}.`,
     innocent: 'Vielleicht soll nur die Gebühr gespart werden.',
     settles: 'Zahlung über den Marktplatz, oder kein Kauf.',
   },

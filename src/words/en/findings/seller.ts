@@ -23,7 +23,8 @@ export const seller: WordsFor<Seller> = {
     title: 'Payment stays inside the marketplace',
     failureTitle: 'The listing asks for payment outside the marketplace',
     rule: 'Who pays outside the marketplace’s own payment system loses its protection.',
-    statement: ({ words }, kit) => `The listing asks for payment outside the marketplace: ${kit.quote(words)}.`,
+    statement: ({ words }, kit) =>
+      `The listing asks for payment outside the marketplace: ${kit.list(words.map(kit.quote))}.`,
     innocent: 'The seller may only want to save the fee.',
     settles: 'Payment through the marketplace, or no purchase.',
   },
