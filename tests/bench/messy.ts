@@ -29,10 +29,13 @@ const told: Record<MessyPart, string> = {
   guests: 'of the last writing of all, with their truth before any reader ran on them, and tuned on since',
   townsfolk: 'into a third of them a founded doubt, with their truth before any reader ran on them, and tuned on since',
   'townsfolk set aside': 'written with those, set aside before any reader ran on them, opened once and mended since',
+  lodgers: 'into a sixth of them a founded doubt, with their truth before any reader ran on them, and tuned on since',
+  'lodgers set aside': 'written with those, set aside before any reader ran on them, opened once',
   'guests set aside': 'written with those, set aside before any reader ran on them, opened once and mended since',
 };
 
-const day = (which: MessyPart) => (/^(?:neighbours|guests|townsfolk)/.test(which) ? '2026-11-30' : '2026-11-29');
+const day = (which: MessyPart) =>
+  /^(?:neighbours|guests|townsfolk|lodgers)/.test(which) ? '2026-11-30' : '2026-11-29';
 
 /** How often what was planted is not told; nothing where nothing was. */
 function missedOf(scores: readonly { planted: boolean; missed: boolean }[]): string {
@@ -85,6 +88,7 @@ export async function printMessy(): Promise<void> {
   await printSet('neighbours');
   await printSet('guests');
   await printSet('townsfolk');
+  await printSet('lodgers');
   await printCallers('callers');
   if (process.env.LISTING_PART !== 'all') return;
   await printSet('set aside');
@@ -94,5 +98,6 @@ export async function printMessy(): Promise<void> {
   await printSet('neighbours set aside');
   await printSet('guests set aside');
   await printSet('townsfolk set aside');
+  await printSet('lodgers set aside');
   await printCallers('callers set aside');
 }

@@ -16,7 +16,8 @@ import { shortClaim } from '../unit/claim/listing-of';
  * `random.Random(20261129).sample` over the sorted names, 20261130, 20261201 and 20261202 for the last three) is set
  * aside too. Of `callers.json` only doubts are told: four of its 36 sellers were made to say what founds one, before any
  * reader ran; twelve (`Random(20261203)`) are set aside. `townsfolk.json` has both: all that its 48 pages say, and into
- * twelve of them one thing was written that founds a doubt; sixteen (`Random(20261204)`) are set aside.
+ * twelve of them one thing was written that founds a doubt; sixteen (`Random(20261204)`) are set aside. `lodgers.json`
+ * came after that, of the same make: something in six of its 36, and twelve (`Random(20261205)`) set aside.
  */
 
 const read = (name: string) => readFileSync(new URL(name, import.meta.url), 'utf8');
@@ -38,8 +39,17 @@ const tableOf = (name: string) => JSON.parse(read(name)) as Truths;
 const [first, later] = [tableOf('truth.json'), tableOf('later.json')];
 const [strangers, passersBy] = [tableOf('strangers.json'), tableOf('passers-by.json')];
 const [neighbours, guests] = [tableOf('neighbours.json'), tableOf('guests.json')];
-const townsfolk = tableOf('townsfolk.json');
-const messyTruths: Truths = { ...first, ...later, ...strangers, ...passersBy, ...neighbours, ...guests, ...townsfolk };
+const [townsfolk, lodgers] = [tableOf('townsfolk.json'), tableOf('lodgers.json')];
+const messyTruths: Truths = {
+  ...first,
+  ...later,
+  ...strangers,
+  ...passersBy,
+  ...neighbours,
+  ...guests,
+  ...townsfolk,
+  ...lodgers,
+};
 
 /** A page of which only doubts are told. */
 interface CallerTruth {
@@ -67,6 +77,8 @@ const parts = {
   'guests set aside': () => asideOf(guests),
   townsfolk: () => seenOf(townsfolk),
   'townsfolk set aside': () => asideOf(townsfolk),
+  lodgers: () => seenOf(lodgers),
+  'lodgers set aside': () => asideOf(lodgers),
 };
 export type MessyPart = keyof typeof parts;
 export const messyPages = (which: MessyPart): string[] => parts[which]();
