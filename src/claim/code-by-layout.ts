@@ -13,6 +13,8 @@ import { hasUnitBehind } from './unit-behind';
 const shape =
   /(?<![\p{Script=Latin}\p{N}.\-/])(?:\d{1,2} [A-Z]{1,2} ){2,3}\d{1,2}(?![\p{Script=Latin}\p{N}])|(?<![\p{Script=Latin}\p{N}.\-/])(?:[A-Z0-9] ){4,13}[A-Z0-9](?![\p{Script=Latin}\p{N}])|(?<![\p{Script=Latin}\p{N}.\-/])(?:\([A-Z]\)|\[[A-Z]\])?[A-Z0-9](?:[.\-/]?[A-Z0-9]){0,15}(?: [A-Z0-9](?:[.\-/]?[A-Z0-9]){0,7}){0,3}(?![\p{Script=Latin}\p{N}])/gu;
 const speaksOfCode = phraseTest(wordsOf('code-cue', 'code-noun'));
+const reads = phraseTest(wordsOf('reads-there'));
+const insideThePiece = phraseTest(wordsOf('inside-the-piece'));
 const otherCode = phraseTest(wordsOf('other-code'));
 /** "Art. 20934", "Postcode LS1": how far ahead such words count. */
 const reach = 40;
@@ -79,11 +81,13 @@ function fitAt(
   const plain = bare(code).replace(/[()[\]]/g, '');
   if (plain.length < fewest || plain.length > 16 || (plain.match(/\d/g) ?? []).length < 2) return null;
   const end = start + code.length;
+  // "A 1985 bag": an article and a year.
+  if (/^A (?:1[89]|20)\d\d$/.test(code) && /^\s\p{L}/u.test(text.slice(end, end + 2))) return null;
   if (hasUnitBehind(text, end, code)) return null;
   const ahead = text.slice(Math.max(sentenceAround(text, start, end).start, start - reach * 2), start);
   const file = otherCode.test(ahead.slice(-reach)) ? undefined : fitting(bare(code), makers);
   if (!file) return null;
-  const spoken = speaksOfCode.test(ahead);
+  const spoken = speaksOfCode.test(ahead) || (reads.test(ahead) && insideThePiece.test(ahead));
   if (!/[A-Z]/.test(plain) && !spoken) return null;
   return { confidence: spoken ? 0.85 : 0.6, maker: file.maker };
 }

@@ -37,6 +37,7 @@ import {
 } from './making';
 import { notPlaced } from './not-placed';
 import { type ClaimDraft, foldedRange, type Passage, saidIn } from './passage';
+import { isMadeThen } from './passive-making';
 import {
   isDateOfThing,
   isOfModelNotMine,
@@ -160,7 +161,7 @@ function subjectOf(
   if (since || sinceWords.test(before.slice(-12)) || elsewhereBehind.test(after)) return null;
   if (age.test(after) || isOnlyLook(text, start, end) || (isCoarse(date) && goesOnOfLook(text, start))) return null;
   const doubtful = date.ambiguous ? 0.5 : 0.85;
-  if (isOfMaking(before, after)) return { kind: 'made', confidence: doubtful };
+  if (isOfMaking(before, after) || isMadeThen(from, [start, end])) return { kind: 'made', confidence: doubtful };
   if (isReadOutOfCode(from, start) || isBehindCountry(from, [start, end]))
     return { kind: 'made', confidence: doubtful };
   if (isFromYear(date, from, [start, end], makers)) return { kind: 'made', confidence: doubtful };

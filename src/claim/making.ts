@@ -1,6 +1,7 @@
 import type { MakerFile } from '../maker/types';
 import {
   anyLanguage,
+  anyOf,
   clauseAround,
   type FoundDate,
   jointWords,
@@ -9,6 +10,7 @@ import {
   rightAhead,
   sentenceAround,
   sourceRange,
+  tableWords,
   textPattern,
   wordsOf,
   wordsWithout,
@@ -31,7 +33,7 @@ const madeBehind = textPattern(`^\\s?(?:${anyLanguage(jointWords.madeBehind)})`)
 
 /** "Of 1994", "uit het jaar 1994": right before the date. */
 const ofYear = textPattern(
-  `(?:^|[\\s('"-])(?:${phrasePattern(wordsOf('of-year', 'it-follows')).source})[\\s:.]{0,2}(?:(?:the|years?|des|annees?|den|les|los|gli)\\s)?['-]?$`,
+  `(?:^|[\\s('"-])(?:${phrasePattern(wordsOf('of-year', 'it-follows')).source})[\\s:.]{0,2}(?:(?:the|years?|des|annees?|den|les|los|gli|le|la|il|el|lo|het|de|das|dem)\\s)?(?:\\p{L}{2,12}\\s(?:${anyOf(tableWords('year-part').quarter)})\\s(?:(?:of|de|del|von|van)\\s)?)?['-]?$`,
 );
 const piece = phraseTest(
   wordsWithout(
@@ -62,7 +64,9 @@ const is = textPattern(`(?:${phrasePattern(wordsOf('is', 'dates-from', 'made')).
 const people = phraseTest(wordsOf('people', 'possessive'));
 const pieceNear = textPattern(`^\\s?(?:\\p{L}{1,15}\\s){0,3}?(?:${piece.source})`);
 /** "A 1970s Ondrasse", "I think 1994". */
-const bareArticle = textPattern(`^(?:${phrasePattern(wordsOf('an', 'article', 'supposed')).source})?$`);
+const bareArticle = textPattern(
+  `^(?:(?:\\p{L}{1,6}\\s)?(?:${phrasePattern(wordsOf('is')).source})\\s)?(?:${phrasePattern(wordsOf('an', 'article', 'supposed')).source})?$`,
+);
 /** "Circa 1993 as far as I know". */
 const supposedBehind = textPattern(`^\\s(?:${phrasePattern(wordsOf('supposed')).source})`);
 /** The date by itself: what follows closes its clause, or names the piece behind a Japanese particle. */

@@ -9,7 +9,7 @@ import { isOfAccessory } from './subject';
 
 /** Joints inside one description: "red and black", "gold-tone", "brown grained calf", "di pelle rossa". */
 const within = textPattern(
-  `^(?:の|色の|系の)$|^[\\s-]{0,2}(?:(?:${anyOf([...wordsOf('joint-in-material'), '&', '/'])})[\\s-]{1,2}){0,2}$`,
+  `^(?:の|色の|系の)?(?:型押し|編み込み|シボ|シュリンク)?の?$|^[\\s-]{0,2}(?:(?:${anyOf([...wordsOf('joint-in-material'), '&', '/'])})[\\s-]{1,2}){0,2}$`,
 );
 interface Vocabulary {
   find: (from: Passage) => Hit<string>[];

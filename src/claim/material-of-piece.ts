@@ -1,7 +1,9 @@
 import {
   accessoryWords,
+  anyLanguage,
   clauseAround,
   type Hit,
+  jointWords,
   namesAnothersPiece,
   phrasePattern,
   phraseTest,
@@ -10,6 +12,7 @@ import {
   wordsOf,
 } from '../text';
 import { bagNouns, namesBag } from './goods';
+import type { Passage } from './passage';
 import type { Part } from './types';
 
 /** Neighbouring words of colour and material, at their place of a folded text and of its source. */
@@ -30,14 +33,18 @@ export const isOfMetal = ({ words, hasMaterial }: Group): boolean =>
   hasMaterial && words.some((word) => metals.has(word));
 
 const besideThings = phraseTest(accessoryWords);
-const opensItem = textPattern(`^\\s?(?:(?:${phrasePattern(wordsOf('article', 'and', 'with')).source})\\s)?$`);
+const opensItem = textPattern(
+  `^\\s?(?:(?:${phrasePattern(wordsOf('article', 'and', 'with')).source})\\s)?(?:(?:${anyLanguage(jointWords.allOfIt)})\\s)?$`,
+);
+const tones = new Set(['brass', 'gold-tone', 'silver-tone']);
 const mostBehind = 5;
 /**
- * "Olive twill, brass, dark handles": brass that opens an item of its own is that of the fittings. Other metals mean more
- * than that: "nickel" is spotless in French.
+ * "Olive twill, brass, dark handles", "all brass", "métal argenté": brass that opens an item of its own is that of the
+ * fittings. Other metals mean more than that: "nickel" is spotless in French.
  */
 export function isBareBrass(text: string, { words, start, end }: Group, parts: readonly Hit<Part>[]): boolean {
-  if (!words.includes('brass')) return false;
+  const isOfFittings = words.some((word) => tones.has(word)) || (words.includes('metal') && words.length > 1);
+  if (!isOfFittings) return false;
   const clause = clauseAround(text, start, end);
   if (parts.some((part) => part.foldedStart >= clause.start && part.foldedEnd <= clause.end)) return false;
   const behind = text.slice(end, clause.end);
@@ -53,6 +60,28 @@ export const isOfTitle = (group: Group, parts: Hit<Part>[]) =>
 const rightBehindPiece = textPattern(
   `(?:${bagNouns.source})\\s(?:(?:${phrasePattern(wordsOf('made-of')).source})\\s)?$`,
 );
+const behindName = textPattern(
+  `([\\p{L}\\p{N}&'-]{2,24})\\s(?:${phrasePattern(wordsOf('made-of')).source})\\s(?:\\p{L}{1,12}\\s){0,2}$`,
+);
+/** "En cuir", "en piel"; Dutch "en" is "and". */
+const behindNameEn = textPattern(`([\\p{L}\\p{N}&'-]{2,24})\\sen\\s(?:\\p{L}{1,12}\\s){0,2}$`);
+/** "Carryall 30 in coated canvas": behind the last word of what the title calls the piece. */
+const isBehindTitle = (ahead: string, title: string, language: string | null): boolean => {
+  const last = (behindName.exec(ahead) ?? (/^(?:fr|es)/.test(language ?? '') ? behindNameEn.exec(ahead) : null))?.[1];
+  return last !== undefined && title.includes(last);
+};
+
+const opensText = textPattern(
+  `^\\s?(?:(?:${phrasePattern(wordsOf('article', 'an', 'made-of')).source})\\s?)?(?:[\\p{L}-]{1,12}[\\s-])?$`,
+);
+const withBehind = textPattern(`^\\s(?:${phrasePattern(wordsOf('with')).source})\\s`);
+/** "Brown bridle hide with brass fittings": what opens its sentence, and comes with parts of other materials. */
+const opensWithParts = (text: string, { start, end }: Group): boolean =>
+  withBehind.test(text.slice(end, end + 12)) &&
+  opensText.test(text.slice(sentenceAround(text, start, end).start, start));
+
+const tellsTexture = new Set(wordsOf('joint-in-material', 'beside-material'));
+
 /** A sentence tells its materials once: "bridle leather, canvas" leaves open what is of canvas. */
 const barelySaidBefore = (text: string, group: Group, groups: readonly Group[]) =>
   groups.some(
@@ -76,13 +105,23 @@ const linings = new Set(['twill', 'satin', 'microsuede', 'microfibre', 'sateen',
 const isOfLinings = (words: string): boolean => words.split(' ').some((word) => linings.has(word));
 
 /** A material beside a word for the piece, or alone in its clause, in a clause without any part. */
-export function isOfPiece(text: string, group: Group, parts: Hit<Part>[], all: readonly Group[]): boolean {
+export function isOfPiece(
+  text: string,
+  group: Group,
+  parts: Hit<Part>[],
+  all: readonly Group[],
+  { title, language }: Pick<Passage, 'title' | 'language'>,
+): boolean {
   const clause = clauseAround(text, group.start, group.end);
-  if (rightBehindPiece.test(text.slice(clause.start, group.start))) return true;
+  const ahead = text.slice(clause.start, group.start);
+  const isOther = group.words.some((word) => metals.has(word) || isOfLinings(word));
+  if (rightBehindPiece.test(ahead) || (!isOther && isBehindTitle(ahead, title, language))) return true;
+  if (!isOther && opensWithParts(text, group)) return true;
   if (parts.some((part) => part.foldedStart >= clause.start && part.foldedEnd <= clause.end)) return false;
-  if (group.words.some((word) => metals.has(word) || isOfLinings(word))) return false;
-  const rest =
-    `${text.slice(clause.start, group.start)} ${text.slice(group.end, clause.end)}`.match(/[\p{L}\d]+/gu) ?? [];
+  if (isOther) return false;
+  const rest = (`${ahead} ${text.slice(group.end, clause.end)}`.match(/[\p{L}\d]+/gu) ?? []).filter(
+    (word) => !tellsTexture.has(word),
+  );
   // "My sister's has pigskin, this one cotton": of the same part, whichever that is.
   if (namesAnothersPiece(text.slice(sentenceAround(text, group.start, group.end).start, group.start))) return false;
   // "Gevoerd? ja maar in 2013 opnieuw, zandkleurige microvezel": said of the lining that the sentence names, or of nothing.

@@ -17,7 +17,7 @@ import type { Part } from './types';
 const joinsOnward = /^[\s-]{0,2}(?:の|な|い)?$/u;
 const setOf = (topic: Topic) => new Set(wordsOf(topic).map((word) => foldWords(word).text));
 /** Words that link a part to what it is made of, in folded text. */
-const links = setOf('link-to-material');
+const links = setOf('link-to-material').add("'s").add("'re");
 /** A link right before the words: "lining in suede". */
 const linkBefore = textPattern(`(?:${phrasePattern(wordsOf('is', 'made-of')).source}|:)\\s{0,2}$`);
 /** Words that stand between without changing what is said. */

@@ -53,9 +53,9 @@ export function materialClaims(passages: Passage[], listing: Listing, makers: Ma
       const part = fittingsOf(partOf(text, group, near, from.language), group);
       if (part)
         return claimOf(part.value, Math.min(part.start, group.sourceStart), Math.max(part.end, group.sourceEnd), 0.85);
-      if (!group.hasMaterial) return [];
       if (isBareBrass(text, group, near)) return claimOf('hardware', group.sourceStart, group.sourceEnd, 0.7);
-      if (!(from.field === 'title' ? isOfTitle(group, near) : isOfPiece(text, group, near, all)))
+      if (!group.hasMaterial) return [];
+      if (!(from.field === 'title' ? isOfTitle(group, near) : isOfPiece(text, group, near, all, from)))
         return [notPlaced(from, 'material', [group.start, group.end])];
       return claimOf('body', group.sourceStart, group.sourceEnd, 0.7);
     });

@@ -44,9 +44,23 @@ function withoutRepeats(drafts: readonly ClaimDraft[]): ClaimDraft[] {
     else rows.push([draft]);
   }
   const seen = new Set<string>();
-  return rows.filter((row) => !seen.has(sidesOf(row)) && seen.add(sidesOf(row))).flat();
+  const all = rows.flat();
+  const named = all.filter(isNamed).flatMap((one) => sideOf(one) ?? []);
+  const ofRows = rows.flatMap((row) => (row.length > 1 ? row.flatMap((one) => sideOf(one) ?? []) : []));
+  // "Busta, 28 cm … width 28 height 17": the length that its name has is one of the sides.
+  const isOneOf = (one: ClaimDraft, row: readonly ClaimDraft[]): boolean => {
+    const mm = sideOf(one);
+    if (mm === null || isNamed(one)) return false;
+    return (named.length > 1 && named.includes(mm)) || (row.length === 1 && ofRows.includes(mm));
+  };
+  return rows
+    .map((row) => row.filter((one) => !isOneOf(one, row)))
+    .filter((row) => !seen.has(sidesOf(row)) && seen.add(sidesOf(row)))
+    .flat();
 }
 
+const sideOf = (one: ClaimDraft): number | null => (one.kind === 'measure' ? one.measure.mm : null);
+const isNamed = (one: ClaimDraft): boolean => one.kind === 'measure' && one.measure.dimension !== 'unknown';
 const sidesOf = (row: readonly ClaimDraft[]): string =>
   row.map((one) => (one.kind === 'measure' ? `${one.measure.dimension} ${one.measure.mm}` : one.words)).join();
 

@@ -1,10 +1,24 @@
-import { clauseAround, type Folded, foldWords, type Hit, partWords, phraseFinder } from '../text';
+import {
+  clauseAround,
+  type Folded,
+  foldWords,
+  type Hit,
+  partWords,
+  phraseFinder,
+  phrasePattern,
+  rightAhead,
+  textPattern,
+  wordsOf,
+} from '../text';
 import type { Part } from './types';
 
 const find = phraseFinder(partWords);
+/** "Borsa a tracolla", "sac à bandoulière": a kind of bag. */
+const kindOfBag = textPattern(`(?:${phrasePattern(wordsOf('bag')).source})\\s(?:al?\\s)?$`);
 
 /** The parts of a piece that a folded text names, in its order. */
-export const findParts = (folded: Folded): Hit<Part>[] => find(folded) as Hit<Part>[];
+export const findParts = (folded: Folded): Hit<Part>[] =>
+  (find(folded) as Hit<Part>[]).filter(({ foldedStart }) => !kindOfBag.test(rightAhead(folded.text, foldedStart)));
 
 /**
  * The part that words of a text are most likely said of: the next one behind them in their clause, else the last one

@@ -18,7 +18,7 @@ import type { Part } from './types';
 /** "Relined", on folded text: it names its part without saying its name. */
 export const relined = /^(?:re-?lined|neu gefuttert|redoublee?|rifoderat[ao]|opnieuw gevoerd)$/u;
 
-const the = `(?:${anyOf(wordsOf('article'))})`;
+const the = `(?:${anyOf(wordsOf('article', 'an'))})`;
 const article = textPattern(`^\\s{0,2}(?:(?:${the}|both|all)\\s?)?$`);
 const and = textPattern(
   `^\\s{0,2}(?:${anyOf([...wordsOf('and'), '&', '+'])})\\s{0,2}(?:${the}\\s)?(?:[\\p{L}-]+\\s)?$`,

@@ -10,7 +10,7 @@ import type { Passage } from './passage';
 
 const { beforeShortYear, behindShortYear, behindShortYearJapanese } = jointWords;
 const western = new RegExp(
-  `(?<![\\p{L}\\d])(?:${anyLanguage(beforeShortYear)})[\\s:]{1,2}([6-9]\\d)(?=\\s?(?:$|[,;!?)\\n]|\\.(?!\\d))|\\s(?:${anyLanguage(behindShortYear)})(?!\\p{L}))`,
+  `(?<![\\p{L}\\d])(?:${anyLanguage(beforeShortYear)})[\\s:']{1,2}([6-9]\\d)(?=\\s?(?:$|[,;!?)\\n]|\\.(?!\\d))|\\s(?:${anyLanguage(behindShortYear)})(?!\\p{L}))`,
   'gu',
 );
 const japanese = new RegExp(`(?<![\\d和成治正])([6-9]\\d)年(?=${behindShortYearJapanese})`, 'gu');

@@ -8,7 +8,13 @@ import { anyOf, phrasePattern, phraseTest } from './phrases';
 /** How far a clause is followed: longer ones say nothing reliable of a word in their middle. */
 const reach = 160;
 const sentenceBreak = /[!?;。、\n\r|•·]|\.(?=\s|$)|,(?=\s)|\s[-–—/]\s|[()[\]]/g;
-const softBreak = phrasePattern(wordsOf('but'));
+/** Italian "but" is French "my" behind these. */
+const frenchMy =
+  "(?<!(?<!\\p{L})(?:a|par|pour|dans|de|avec|et|chez|sur|que|qui|est|sont|sans|depuis|vends|vend|donne|ai|ete|fut|contre|vers|comme|toute|suite a|c'etait) )ma(?!\\p{L})";
+const softBreak = new RegExp(
+  `${phrasePattern(wordsOf('but').filter((word) => word !== 'ma')).source}|(?<!\\p{L})${frenchMy}`,
+  'gu',
+);
 const hardBreak = /[!?;。\n\r|•·]|\.(?=\s|$)/g;
 
 function bounds(text: string, start: number, end: number, breaks: RegExp[]): { start: number; end: number } {

@@ -1,7 +1,17 @@
 import type { Condition } from '../listing/types';
-import { clauseAround, isAboutAnother, isNegated, isOnlySeeming, rightAhead, sentenceAround } from './clause';
+import {
+  clauseAround,
+  isAboutAnother,
+  isDenial,
+  isNegated,
+  isOnlySeeming,
+  rightAhead,
+  sentenceAround,
+} from './clause';
+import { anyLanguage } from './each-language';
 import { foldWords, type Said } from './fold';
 import { isOfFormerPart } from './former-part';
+import { limitedTo } from './joint-words';
 import { tableWords, topicFinder, wordsOf } from './lexicon';
 import { type Hit, phraseFinder, phrasePattern, phraseTest } from './phrases';
 import { Taken } from './taken';
@@ -97,6 +107,11 @@ const isSinceThen = (text: string, start: number, end: number): boolean =>
 const isOfOneOwner = (text: string, start: number, end: number): boolean =>
   byMeBehind.test(text.slice(end, end + 24)) || byMeAhead.test(rightAhead(text, start));
 
+const somewhere = new RegExp(`^\\s(?:${anyLanguage(limitedTo)})\\s`, 'u');
+/** "Never used for work", "jamais servi au bureau": elsewhere it was. */
+const isOfOneUse = (text: string, start: number, end: number): boolean =>
+  isDenial(text.slice(start, end)) && somewhere.test(text.slice(end, end + 16));
+
 const codes = phrasePattern(wordsOf('code-noun'), 'u');
 /** "The stamp is worn", "il timbro e consumato": said of the code alone. */
 const isFlawOfCode = (text: string, start: number, end: number): boolean =>
@@ -141,7 +156,10 @@ export function findConditions(text: string, opens = false): Said<Condition>[] {
     const negated = isNegated(folded.text, start, end);
     if (bare.has(said) && !negated && !newOfPiece(folded.text, start, end, opens)) continue;
     if (isOfReturn(folded.text, start, end)) continue;
-    if (said.value === 'unused' && (isOfOneOwner(folded.text, start, end) || isSinceThen(folded.text, start, end)))
+    if (
+      said.value === 'unused' &&
+      [isOfOneOwner, isSinceThen, isOfOneUse].some((holds) => holds(folded.text, start, end))
+    )
       continue;
     if ((said.value === 'worn' || said.value === 'damaged') && isFlawOfCode(folded.text, start, end)) continue;
     if ((said.value === 'unused' || said.value === 'new') && isOnlySeeming(folded.text, start, end)) continue;

@@ -59,16 +59,6 @@ export const madeAhead: EachLanguage = [
   'gemaakt',
   '',
 ];
-/** "By transfer, only at the door". */
-export const onlyThen: EachLanguage = [
-  'only|but',
-  'seulement|uniquement',
-  'nur|erst',
-  'solo|soltanto',
-  'solo|solamente',
-  'alleen|pas',
-  'のみ',
-];
 /** Right behind a year that is one of making. */
 export const madeBehind: EachLanguage = [
   'made|model(?!\\s?\\d)|production',
@@ -227,7 +217,7 @@ export const beforeShortYear: EachLanguage = [
   'in|since|late|early|end of|summer|autumn|winter|spring|christmas|year',
   'en|depuis|vers|fin|debut|ete|hiver|printemps|automne|noel|annee',
   'seit|ende|anfang|mitte|sommer|herbst|winter|fruhjahr|weihnachten|jahr|baujahr|bj',
-  'nel|dal|fine|inizio|estate|natale|anno',
+  "nel|dal|del|fine|inizio|estate|natale|anno|(?:dell|nell|dall)(?=')",
   'en el|desde el|finales del|principios del|navidad del|ano',
   'in|sinds|eind|begin|zomer|kerst|jaar|bouwjaar|jaartal',
   '',
@@ -243,3 +233,55 @@ export const behindShortYear: EachLanguage = [
   '',
 ];
 export const behindShortYearJapanese = '頃|ごろ|製|に(?!わた|渡)|購入|の購入|春|夏|秋|冬|末|\\d{1,2}月';
+
+/** "All brass", "alles aus Messing": of whatever of the piece can be of it. */
+export const allOfIt: EachLanguage = [
+  'all|all\\sthe|everything(?:\\s(?:is|in))?',
+  'tout(?:\\s(?:en|est\\sen))?',
+  'alles(?:\\s(?:aus|in|ist))?',
+  'tutt[oi](?:\\s(?:in|e\\sin))?',
+  'todo(?:\\s(?:de|es\\sde|en))?',
+  'alles(?:\\s(?:van|is|in))?',
+  '',
+];
+
+/** The piece is the subject of its making: "it was created", "se hizo"; in German and Dutch the verb may close the clause. */
+export const wasMade: EachLanguage = [
+  '(?:was|were|been)\\s(?:hand\\s?-?)?(?:created|crafted|stitched|constructed|put\\stogether)',
+  '(?:a\\sete|ont\\sete|fut|furent|est)\\s(?:faite?s?|creee?s?|cousue?s?|realisee?s?|elaboree?s?)',
+  '(?:wurde|wurden|ist|sind)',
+  "(?:e'?\\sstat[aoei]|fu|furono|venne|vennero)\\s(?:fatt[aoei]|cucit[aoei]|confezionat[aoei]|creat[aoei])",
+  '(?:se\\s(?:hizo|hicieron|elaboro|elaboraron|confecciono|creo|cosio|realizo)|(?:fue|fueron|esta|estan)\\s(?:hech|elaborad|confeccionad|cread|cosid|realizad)[ao]s?)',
+  '(?:is|werd|werden|zijn)',
+  '',
+];
+export const madeAtEnd: EachLanguage = [
+  '',
+  '',
+  '(?:hand\\s?)?(?:gemacht|geschaffen|angefertigt|entstanden|zusammengenaht)',
+  '',
+  '',
+  '(?:met\\sde\\shand\\s)?(?:genaaid|gefabriceerd|ontstaan)',
+  '',
+];
+/** The piece by a pronoun. */
+export const itself: EachLanguage = [
+  'it|she|this|this\\sone|they',
+  "il|elle|ce|cela|celui-ci|celle-ci|l'objet|ils|elles",
+  'sie|er|es|die|der|das|diese|dieser|dieses|meine',
+  'lei|essa|questa|questo|la\\smia|il\\smio',
+  'este|esta|esto|el\\smio|la\\smia|ella',
+  'hij|ze|zij|het|deze|dit|die',
+  '',
+];
+
+/** Behind "never used": where or for what it was not. */
+export const limitedTo: EachLanguage = [
+  'at|for|outside|outdoors|to|as',
+  'au|a\\sla|pour|dehors|comme',
+  'im|beim|bei|zur|zum|fur|als|draussen',
+  'al|alla|per|fuori|come',
+  'para|como|fuera|al',
+  'op|voor|naar|buiten|als',
+  '',
+];

@@ -16,7 +16,7 @@ const signs: Record<Unit, string> = {
 /** In the order in which they are tried: a metre begins as a millimetre does. */
 const unitNames: Unit[] = ['mm', 'cm', 'in', 'ft', 'm'];
 const unitPattern = new RegExp(
-  `\\s{0,2}\\(?(?:${unitNames
+  `(?:-?ish)?\\s{0,2}\\(?(?:${unitNames
     .map((unit) => `(${[anyLanguage(unitWords[unit]), signs[unit]].filter(Boolean).join('|')})`)
     .join('|')})(?:(?<=["'])|(?=x\\s?\\d|\\P{Script=Latin}|$))`,
   'iuy',

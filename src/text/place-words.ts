@@ -43,3 +43,16 @@ export const madeBeforeAdjective: EachLanguage = [
   '',
   '',
 ];
+
+/** "In Spanien hergestellt", "in België gemaakt": between a word for "in" and these, a country. */
+export const madeBehindName: EachLanguage = [
+  'made|manufactured|produced',
+  '(?:fabriquée?s?|confectionnée?s?|produite?s?)',
+  '(?:hand)?(?:hergestellt|gefertigt|gemacht|produziert|genäht|angefertigt)',
+  '(?:fu |è stat[ao] )?(?:fatt[aoei]|prodott[aoei]|fabbricat[aoei]|realizzat[aoei]|cucit[aoei])',
+  '(?:se hizo|hech[ao]s?|fabricad[ao]s?|confeccionad[ao]s?|elaborad[ao]s?)',
+  '(?:hand)?(?:gemaakt|vervaardigd|geproduceerd|genaaid)',
+  '',
+];
+/** Right before the country there. */
+export const inCountry: EachLanguage = ['in', 'en|au|aux', 'in(?: de[rn])?', 'in|nel|negli', 'en', 'in(?: de)?', ''];

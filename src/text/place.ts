@@ -1,6 +1,6 @@
 import { capitalPlaces, foldWord, type LexiconEntry, lexicon, splitWords } from '../place';
 import { anyLanguage, anyWithGaps } from './each-language';
-import { madeBeforeAdjective, madeBehind, madeIn, madeThen } from './place-words';
+import { inCountry, madeBeforeAdjective, madeBehind, madeBehindName, madeIn, madeThen } from './place-words';
 
 /** A country named in text. `start` and `end` are character positions (half-open) of `words`. */
 export interface PlaceFound {
@@ -75,8 +75,18 @@ const isBehindYear = (text: string, start: number, end: number): boolean =>
 
 const cut = (text: string, start: number, end: number) => ({ words: text.slice(start, end), start, end });
 
+const inBefore = new RegExp(`(?:^|[^\\p{L}])(?:${anyWithGaps(inCountry)})\\s$`, 'iu');
+const madeRightBehind = new RegExp(
+  `^(?: (?:um |ca\\. )?(?:1[89]|20)\\d\\d)?(?: von Hand| met de hand| a mano)? (?:${anyWithGaps(madeBehindName)})(?!\\p{L})`,
+  'iu',
+);
+/** "In Spanien hergestellt": the verb closes the clause. */
+const isBetweenInAndMade = (text: string, start: number, end: number): boolean =>
+  inBefore.test(text.slice(Math.max(0, start - 10), start)) && madeRightBehind.test(text.slice(end, end + 40));
+
 const isMadeIn = (text: string, start: number, end: number): boolean =>
   isBehindYear(text, start, end) ||
+  isBetweenInAndMade(text, start, end) ||
   madeInBefore.test(
     text
       .slice(Math.max(0, start - longestLead), start)

@@ -103,12 +103,19 @@ function joinRanges(found: { price: FoundPrice; amount: Amount }[], folded: Fold
 }
 
 /**
+ * Shift_JIS has the yen sign where ASCII has the backslash, and is decoded so (WHATWG Encoding Standard, Shift_JIS
+ * decoder: a byte up to 0x80 is its own code point): a Japanese price begins with a backslash then.
+ */
+const withYen = (text: string, { language }: PriceHints): string =>
+  /^ja/i.test(language ?? '') ? text.replace(/\\(?=\s?\d)/g, '¥') : text;
+
+/**
  * All prices of a text, in order. An amount needs a currency sign, a price word beside it, or to be the whole text.
  * Percentages, dates, measures, quantities and savings ("save £20") are not prices. `words` is `text.slice(start, end)`.
  * `field`: the text is that of a price field alone, so that the rarest signs count ("Fr.", "KM", "Br").
  */
 export function parsePrices(text: string, hints: PriceHints = {}, field = false): FoundPrice[] {
-  const folded = foldText(text);
+  const folded = foldText(withYen(text, hints));
   const plain = foldWords(folded.text).text;
   const amounts = findAmounts(folded.text, hints, field);
   const found: { price: FoundPrice; amount: Amount }[] = [];
@@ -151,7 +158,7 @@ const dateLike = /^\s*\d{1,2}[./-]\d{1,2}[./-]\d{2,4}\s*$/;
 
 /** Reads a price field ("€ 11.69", "2 285,81 грн.", "1.899,-"); `hint` is text near it or a currency sign. */
 export function parsePriceText(text: string, hint: string | null = null, hints: PriceHints = {}): FieldPrice {
-  const folded = foldText(text).text;
+  const folded = foldText(withYen(text, hints)).text;
   const amounts = dateLike.test(folded) ? [] : findAmounts(folded, hints, true);
   const chosen = amounts.find((amount) => amount.sign) ?? amounts[0];
   const alone = chosen?.sign ?? firstSign(folded) ?? firstSign(foldText(hint ?? '').text);

@@ -41,7 +41,7 @@ export const aboutLength: EachLanguage = [
   'approx\\.?|approximately|about|roughly',
   'environ|env\\.?',
   'ca\\.?|etwa|ungefähr',
-  'circa',
+  'circa|ca\\.?',
   'aprox\\.?',
   'ongeveer',
   '約|およそ',

@@ -130,6 +130,6 @@ export function sellerName(text: string): string {
   const badge = traderBehind(line);
   const shown = badge ? line.slice(0, badge.start) : line;
   const name = before(before(shown, behindName), sentenceBehind);
-  // "S.L.", "Ltd.": the full stop is the name's own.
-  return isCompanyName(name) ? name.trim() : name.trim().replace(/[.,;:]$/, '');
+  // "S.L.", "Ltd.", "Sanni R.": the full stop is the name's own.
+  return isCompanyName(name) || /\s\p{Lu}\.\s?$/u.test(name) ? name.trim() : name.trim().replace(/[.,;:]$/, '');
 }

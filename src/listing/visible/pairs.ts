@@ -97,12 +97,27 @@ function addRow(snapshot: Snapshot, index: number, add: Add): void {
 }
 
 const profilePath =
-  /\/(u|usr|users?|members?|membres?|membro|miembro|mitglied|sellers?|profiles?|profil|profilo|perfil|closet|verkoper|gebruiker|vendeur|venditore|vendedor|nutzer|leden|lid|mitglieder|usuarios?|utenti|utente|utilisateurs?)\/[^/?#]{2,60}\/?([?#]|$)/i;
+  /\/(u|usr|users?|members?|membres?|membro|miembro|mitglied|sellers?|profiles?|profil|profilo|perfil|closet|verkoper|gebruiker|vendeur|venditore|vendedor|nutzer|leden|lid|mitglieder|usuarios?|utenti|utente|utilisateurs?)\/(?:[^/?#]{2,60}|\d)\/?([?#]|$)|\/@[^/?#]{1,60}\/?([?#]|$)/i;
+/** A link of this class names who wrote the post; `rel=author` is an article's. */
+const writerClass = /(^|[\s_-])(author|username|user-?name|seller-?name|nickname|poster)($|[\s_-])/i;
+const othersClass = /comment|repl(?:y|ies)|review|answer|related|similar/i;
+
+/** Whether an element stands among what others write below an offer, or among other offers. */
+function isAmongOthers({ elements }: Snapshot, index: number): boolean {
+  for (let at = elements[index]?.parent ?? -1, level = 0; at >= 0 && level < 6; level += 1) {
+    const { element, parent } = elements[at] as PageElement;
+    if (othersClass.test(`${attributeText(element, 'class')} ${attributeText(element, 'id')}`.slice(0, 200)))
+      return true;
+    at = parent;
+  }
+  return false;
+}
 
 /** A link to a member's page names the seller where nothing else does. */
 function addProfile(snapshot: Snapshot, index: number, add: Add): void {
   const { element } = snapshot.elements[index] as PageElement;
-  if (!profilePath.test(attributeText(element, 'href'))) return;
+  const isWriter = writerClass.test(attributeText(element, 'class')) && attributeText(element, 'rel') !== 'author';
+  if ((!isWriter && !profilePath.test(attributeText(element, 'href'))) || isAmongOthers(snapshot, index)) return;
   const name = textOf(snapshot, index).split('\n')[0] as string;
   if (name.length >= 2 && name.length <= 40) add('seller', name, index);
 }

@@ -192,6 +192,7 @@ describe('currency signs that several countries share', () => {
     ['450 kr', { domain: 'attic-arcade.example.dk' }, 'DKK', ['currency-by-domain']],
     ['¥45000', {}, null, ['currency-open']],
     ['¥45000', { language: 'ja' }, 'JPY', ['currency-by-language']],
+    ['\\45000', { language: 'ja' }, 'JPY', ['currency-by-language']],
     ['£450', {}, null, ['currency-open']],
     ['£450', { language: 'en-GB' }, 'GBP', ['currency-by-language']],
     ['£450', { language: 'ar', domain: 'attic-arcade.example.eg' }, 'EGP', ['currency-by-domain']],
