@@ -2,6 +2,7 @@ import {
   accessoryWords,
   anyLanguage,
   clauseAround,
+  foldWords,
   type Hit,
   jointWords,
   namesAnothersPiece,
@@ -10,6 +11,7 @@ import {
   sentenceAround,
   textPattern,
   wordsOf,
+  wordsWithout,
 } from '../text';
 import { bagNouns, namesBag } from './goods';
 import type { Passage } from './passage';
@@ -80,7 +82,19 @@ const opensWithParts = (text: string, { start, end }: Group): boolean =>
   withBehind.test(text.slice(end, end + 12)) &&
   opensText.test(text.slice(sentenceAround(text, start, end).start, start));
 
-const tellsTexture = new Set(wordsOf('joint-in-material', 'beside-material'));
+/** Words of texture, without those that join: "grained" leaves what is of leather as it is, "lid of" does not. */
+const tellsTexture = new Set(
+  wordsWithout(
+    wordsOf('joint-in-material', 'beside-material'),
+    'and',
+    'made-of',
+    'link-to-material',
+    'article',
+    'an',
+    'with',
+    'other-one',
+  ).map((word) => foldWords(word).text),
+);
 
 /** A sentence tells its materials once: "bridle leather, canvas" leaves open what is of canvas. */
 const barelySaidBefore = (text: string, group: Group, groups: readonly Group[]) =>

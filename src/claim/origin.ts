@@ -1,4 +1,4 @@
-import { findPlaces, isAboutAnother, isNegated } from '../text';
+import { findPlaces, isAboutAnother, isLeftOpen, isNegated } from '../text';
 import { isBeforeYear } from './country-and-year';
 import { isOfCompanion } from './goods';
 import { type ClaimDraft, foldedRange, type Passage, saidIn } from './passage';
@@ -19,6 +19,8 @@ export function originClaims(passages: Passage[]): ClaimDraft[] {
         if (ofMaterial.test(from.folded.text.slice(nameEnd))) return false;
         const { text } = from.folded;
         if (isMakingOfThing(text, start, end, from.title)) return false;
+        // "Was it made in Spain? No": asked, and not said.
+        if (isLeftOpen(text, start, end)) return false;
         return !isNegated(text, start, end) && !isAboutAnother(text, start, end) && !isOfCompanion(text, start, end);
       })
       .map((place): ClaimDraft => ({ kind: 'origin', place: place.place, ...saidIn(from, place, 0.9) })),

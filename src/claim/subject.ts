@@ -116,6 +116,9 @@ export function isDateOfThing(text: string, start: number, end: number, title: s
 const ofPaper = textPattern(
   `(?:${phrasePattern(wordsOf('paper-or-key')).source})[^.!?;]{0,48}?[\\s'](?:${phrasePattern(wordsOf('an')).source})\\s(\\p{L}{3,20})(?:\\s\\p{L}{1,12}){0,4}\\s?$`,
 );
+/** "レシートは1989年に買った傘のもの": the noun stands behind the verb. */
+const japanesePaper = textPattern(`(?:${phrasePattern(topics['paper-or-key'].ja).source})は$`);
+const japaneseThing = /^に?(?:買った|購入した|求めた)(?!バッグ|鞄|カバン|もの|品)[^。、]{1,8}の/u;
 const ofPurchase = phraseTest(
   wordsOf('bag', 'piece', 'kind-of-piece', 'bought', 'gifted', 'shop', 'vintage', 'paper-or-key'),
 );
@@ -123,6 +126,7 @@ const ofPurchase = phraseTest(
 export function isOfPapersThing(text: string, start: number, end: number, title: string): boolean {
   const ahead = text.slice(Math.max(sentenceAround(text, start, end).start, start - longestAside * 2), start);
   const noun = ofPaper.exec(ahead)?.[1];
+  if (japanesePaper.test(ahead) && japaneseThing.test(text.slice(end, end + 24))) return true;
   return noun !== undefined && !ofPurchase.test(noun) && !title.includes(noun);
 }
 

@@ -1,4 +1,14 @@
-import { phrasePattern, rightAhead, type Topic, textPattern, topicFinder, wordsOf } from '../text';
+import {
+  phrasePattern,
+  phraseTest,
+  rightAhead,
+  sentenceAround,
+  type Topic,
+  tableWords,
+  textPattern,
+  topicFinder,
+  wordsOf,
+} from '../text';
 import { detailsOf } from './event-details';
 import { isLikened, isOnlyLook } from './look';
 import { partDescribed } from './material-part';
@@ -24,10 +34,17 @@ function plainFamily(kind: PlainKind, topic: Topic) {
 const findHurry = topicFinder('hurry');
 /** "There are no silly questions" invites them. */
 const exist = textPattern(`(?:${phrasePattern(wordsOf('there-are')).source})\\s$`);
+const goesBack = phraseTest([...wordsOf('sent-back'), ...tableWords('returns').accepted]);
+/** "30 days to send it back, no questions": what a shop does not ask. */
+function isOfReturn({ folded: { text } }: Passage, start: number, end: number): boolean {
+  const sentence = sentenceAround(text, start, end);
+  return goesBack.test(text.slice(sentence.start, sentence.end));
+}
 /** "Today only must go today": each stands for itself, and none takes back the next. */
 const hurry = (from: Passage): ClaimDraft[] =>
   saidWords(from, findHurry)
     .filter(({ hit: { foldedStart } }) => !exist.test(rightAhead(from.folded.text, foldedStart)))
+    .filter(({ hit: { foldedStart, foldedEnd } }) => !isOfReturn(from, foldedStart, foldedEnd))
     .map(({ said }): ClaimDraft => ({ kind: 'hurry', ...said }));
 
 const findLeather = topicFinder('leather', 'leather-like');

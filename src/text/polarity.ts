@@ -37,7 +37,8 @@ const wavers = new RegExp(
 
 /** "If it were from an outlet", "wäre sie neu": what would be so is not. */
 const isConditional = new RegExp(`^\\s?(?:${anyLanguage(conditional)})\\s`, 'u');
-const conditionalBehind = /^[^。、]{0,3}(?:なら(?!ない|ず)|だったら|であれば)/u;
+const conditionalBehind =
+  /^[^。、]{0,3}(?:なら(?!ない|ず)|だったら|であれば)|^[^。、]{0,6}か(?:と|って)(?:聞|尋|訊|お?問|お?質問)/u;
 
 const butWord = phrasePattern(wordsOf('but'), 'u').source;
 const thought = phrasePattern(wordsOf('once-thought'), 'u').source;

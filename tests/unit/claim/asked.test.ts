@@ -4,7 +4,7 @@ import { claimsOf } from './listing-of';
 
 /** Questions of a buyer and their answers in a seller's text: a question that only names a field is its label. */
 const answered: [text: string, language: string, claims: string[]][] = [
-  ['Innen? Wildleder rostfarben.', 'de', ['lining = suede']],
+  ['Innen? Wildleder rostfarben.', 'de', ['lining = rust suede']],
   ['P: ¿forro? R: piel de cerdo. P: ¿cierra? R: no.', 'es', ['lining = pigskin']],
   ['Q: date code?\nA: KV0915 on the tab.', 'en', ['code KV0915']],
   ['Q.内装は？ A.ネイビーのコットンです。', 'ja', ['lining = navy cotton']],

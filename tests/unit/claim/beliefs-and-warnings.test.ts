@@ -72,3 +72,22 @@ describe('what is of another thing or another time', () => {
   it('but the receipt of the bag is its purchase', () =>
     expect(heard('bought', 'The receipt is for a bag bought in 1981.', 'en')).toHaveLength(1));
 });
+
+describe('what is asked, what others have, and what a shop does not ask', () => {
+  it.each([
+    ['en', 'Is it made in Portugal? Several asked: no.', 'origin'],
+    ['de', 'Wird sie in Portugal hergestellt? Nein.', 'origin'],
+    ['it', "Mia sorella ce l'ha identica in nylon.", 'body'],
+    ['es', 'Mi prima tiene otro igual de nailon.', 'body'],
+    ['en', 'My niece has one just like it in nylon.', 'body'],
+    ['fr', 'Trouvé dans une braderie du quartier.', 'channel'],
+    ['ja', 'アウトレットかと質問されましたが、いいえ。', 'channel'],
+    ['ja', '中の領収書は1983年に買った靴のものです。', 'bought'],
+    ['nl', 'Een overboeking is echt niet nodig, dat hoeft niet.', 'payment'],
+    ['de', 'Überweisung im Voraus ist nicht nötig.', 'payment'],
+    ['es', 'Transferencia no hace falta.', 'payment'],
+    ['en', 'You have 30 days to send it back, no questions asked.', 'hurry'],
+    ['es', 'Puedes devolverlo en 14 días, sin preguntas.', 'hurry'],
+  ])('%s: %s', (language, words, short) => expect(heard(short, words, language)).toEqual([]));
+  it('but no questions at all is', () => expect(heard('hurry', 'Sold today, no questions.', 'en')).toHaveLength(1));
+});
