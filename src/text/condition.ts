@@ -1,13 +1,5 @@
 import type { Condition } from '../listing/types';
-import {
-  clauseAround,
-  isAboutAnother,
-  isDenial,
-  isNegated,
-  isOnlySeeming,
-  rightAhead,
-  sentenceAround,
-} from './clause';
+import { clauseAround, isAboutAnother, isDenial, isNegated, isOnlySeeming, rightAhead, sentenceAround } from './clause';
 import { anyLanguage } from './each-language';
 import { foldWords, type Said } from './fold';
 import { isOfFormerPart } from './former-part';

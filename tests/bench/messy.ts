@@ -30,7 +30,7 @@ const told: Record<MessyPart, string> = {
   townsfolk: 'into a third of them a founded doubt, with their truth before any reader ran on them, and tuned on since',
   'townsfolk set aside': 'written with those, set aside before any reader ran on them, opened once and mended since',
   lodgers: 'into a sixth of them a founded doubt, with their truth before any reader ran on them, and tuned on since',
-  'lodgers set aside': 'written with those, set aside before any reader ran on them, opened once',
+  'lodgers set aside': 'written with those, set aside before any reader ran on them, opened once and mended since',
   'guests set aside': 'written with those, set aside before any reader ran on them, opened once and mended since',
 };
 
