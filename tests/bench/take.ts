@@ -1,6 +1,8 @@
 import { readPage } from '../../src/take';
 import {
   asideNames,
+  fifthAsideNames,
+  fifthNames,
   fourthAsideNames,
   fourthNames,
   isNamedRight,
@@ -117,5 +119,7 @@ export async function bench(): Promise<void> {
     namesOf('third', thirdNames),
     namesOf('fourth, seen', fourthNames),
     namesOf('fourth, set aside', fourthAsideNames),
+    namesOf('fifth, seen', fifthNames),
+    namesOf('fifth, set aside', fifthAsideNames),
   ]);
 }

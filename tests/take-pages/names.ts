@@ -22,7 +22,7 @@ export interface NameCase {
   asked?: true;
 }
 
-const { aside, later, third, fourth, fourthAside, cases } = JSON.parse(
+const { aside, later, third, fourth, fourthAside, fifth, fifthAside, cases } = JSON.parse(
   readFileSync(new URL('names.json', import.meta.url), 'utf8'),
 ) as {
   aside: string[];
@@ -30,12 +30,14 @@ const { aside, later, third, fourth, fourthAside, cases } = JSON.parse(
   third: string[];
   fourth: string[];
   fourthAside: string[];
+  fifth: string[];
+  fifthAside: string[];
   cases: NameCase[];
 };
 /** Half of them, drawn by lot before any was read, and opened once. */
 export const asideNames: readonly NameCase[] = cases.filter(({ id }) => aside.includes(id));
 export const seenNames: readonly NameCase[] = cases.filter(
-  ({ id }) => ![aside, later, third, fourth].some((set) => set.includes(id)),
+  ({ id }) => ![aside, later, third, fourth, fifth].some((set) => set.includes(id)),
 );
 /** Written when the readers had been mended by all of those, and opened once. */
 export const laterNames: readonly NameCase[] = cases.filter(({ id }) => later.includes(id));
@@ -48,6 +50,11 @@ export const fourthNames: readonly NameCase[] = cases.filter(
   ({ id }) => fourth.includes(id) && !fourthAside.includes(id),
 );
 export const fourthAsideNames: readonly NameCase[] = cases.filter(({ id }) => fourthAside.includes(id));
+
+/** Short heads: nouns for notes before a name, half a name, joints and possessives; of ten, only a site or an author is named. */
+export const fifthNames: readonly NameCase[] = cases.filter(({ id }) => fifth.includes(id) && !fifthAside.includes(id));
+/** A third of those, drawn with a seed before the first run, and opened once. */
+export const fifthAsideNames: readonly NameCase[] = cases.filter(({ id }) => fifthAside.includes(id));
 
 const escaped = (text: string) => text.replace(/&/g, '&amp;').replace(/</g, '&lt;');
 
