@@ -55,10 +55,21 @@ const namesOf = (heads: readonly Head[], text: NamesInText): string[] => {
 const isWithin = (short: string, long: string): boolean =>
   short !== long && (long.startsWith(`${short} `) || long.endsWith(` ${short}`) || long.includes(` ${short} `));
 
+/** Whether a name has more than capitals in a row to show that it is one. */
+const isWholeName = (name: string): boolean => isJoined(name) || isParticled(name);
+
+/** "Rönnebeck-Nummern" over a text that always, or twice and as of a maker, says "Rönnebeck & Thies": the heading has half the name. */
+function isHalved(short: Weighed, long: Weighed, text: NamesInText): boolean {
+  const times = text.alone(long.name);
+  if (!isWholeName(long.name) || times === 0) return false;
+  return text.alone(short.name) === 0 || (times > 1 && long.asMaker > 0);
+}
+
 /** Of a name and a longer one that holds it, the one that the page means: "Averlock & Sons", and "Ondrasse" of "Ondrasse Carryall". */
 function whole(short: Weighed, long: Weighed, text: NamesInText): Weighed {
   // "Bags by Tollgate", formerly Tollgate & Marsh.
-  if (short.kinds.has('heading') && !long.kinds.has('heading') && !articleFirst.test(long.name)) return short;
+  if (short.kinds.has('heading') && !long.kinds.has('heading') && !articleFirst.test(long.name))
+    return isHalved(short, long, text) ? long : short;
   if (isJoined(long.name) || articleFirst.test(long.name)) return long;
   if (isParticled(long.name)) {
     const alone = text.alone(short.name);

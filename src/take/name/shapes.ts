@@ -2,7 +2,7 @@ import { foldWords } from '../../text';
 import { wholeWords, wordsFor } from '../words';
 import { japaneseNames } from './japanese';
 import { elidedParticle, mayBeFrom, particleOf } from './particles';
-import { adjectives, isCommon, type Shape, things } from './words';
+import { adjectives, authored, isCommon, type Shape, things } from './words';
 
 /** By their first word: what joins a family to its name ("& Sons"), and what stands before one ("Maison"). */
 function byFirstWord(phrases: readonly string[]): Map<string, string[]> {
@@ -146,6 +146,8 @@ function latinNames(text: string, known: Known): Shape[] {
     while (run.length > 0 && run.at(-1)!.text === '&') run.pop();
     // "TANSLEY HANDBAGS": what the maker makes is no part of its name.
     if (run.length > 1 && things.has(foldWords(run.at(-1)!.text).text)) run.pop();
+    // "Wilmas Schatzkiste": what somebody writes in is no part of a name either.
+    if (run.length > 1 && run.at(-2)!.text.endsWith('s') && authored.has(foldWords(run.at(-1)!.text).text)) run.pop();
     const [first] = run;
     const last = run.at(-1);
     run = [];

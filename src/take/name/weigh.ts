@@ -101,7 +101,9 @@ const nounOf = (head: string, start: number): string | undefined =>
 
 /** "Hartley's guide", "el cuaderno de Maruja": who wrote the page is no maker. */
 function isAuthor(head: string, start: number, end: number): boolean {
-  const possessed = /^(?:['’]s?|s)\s(\p{L}{2,30})/u.exec(head.slice(end, end + 36))?.[1];
+  // "Wilmas": a genitive without its sign may stand in the name as it was found.
+  const possessor = head[end - 1] === 's' ? /^['’]?\s(\p{L}{2,30})/u : /^(?:['’]s?|s)\s(\p{L}{2,30})/u;
+  const possessed = possessor.exec(head.slice(end, end + 36))?.[1];
   const written = /^の([^のとは：:|｜\s]{2,6})/u.exec(head.slice(end, end + 8))?.[1];
   const of = nounOf(head, start);
   return (

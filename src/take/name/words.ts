@@ -23,7 +23,13 @@ export const placesBefore = wholeWords('place-before');
 export const adjectives = wholeWords('heading-adjective');
 /** Words that headings are made of, besides the names in them; more of them than may stand in a model's name. */
 const common = new Set([...wholeWords('heading'), ...wholeWords('heading-noun'), ...gathering, ...siteNouns]);
-export const isCommon = (word: string): boolean => common.has(foldWords(word).text);
+const documentEndings = [...wholeWords('document-ending')];
+/** "Merkzettel", "Nummernlijst": words for notes are made with that for the paper. */
+const isDocument = (word: string): boolean => documentEndings.some((ending) => word.endsWith(ending));
+export const isCommon = (word: string): boolean => {
+  const folded = foldWords(word).text;
+  return common.has(folded) || isDocument(folded);
+};
 
 /** A word as these lists have it; nothing where there is none. */
 export const fold = (word: string | undefined): string => (word === undefined ? '' : foldWords(word).text);

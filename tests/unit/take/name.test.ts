@@ -5,6 +5,8 @@ import { namesIn } from '../../../src/take/name/shapes';
 import { countWork } from '../../growth/count-work';
 import {
   asideNames,
+  fifthAsideNames,
+  fifthNames,
   fourthAsideNames,
   fourthNames,
   isNamedRight,
@@ -41,7 +43,8 @@ describe('the maker that a page tells of', () => {
   });
 
   it('is never wrong where it is called sure', () => {
-    const all = [seenNames, asideNames, laterNames, thirdNames, fourthNames, fourthAsideNames].flat();
+    const fifth = [fifthNames, fifthAsideNames];
+    const all = [seenNames, asideNames, laterNames, thirdNames, fourthNames, fourthAsideNames, ...fifth].flat();
     const sure = all.filter((one) => named(one).sure);
     expect(sure.length).toBeGreaterThan(70);
     expect(wrong(sure)).toEqual([]);
@@ -68,6 +71,32 @@ describe('the maker that a page tells of', () => {
       const told = takeFromPage(pageOfNames(one), source).map(({ maker }) => maker);
       expect(told).toEqual(one.sections!.map(({ maker }) => maker));
     }
+  });
+
+  it('is whole where a heading has half of it, has no noun for notes before it, and is no site or author', () => {
+    expect(fifthNames.length + fifthAsideNames.length).toBe(40);
+    expect(wrong(fifthNames)).toEqual([]);
+    expect(wrong(fifthAsideNames)).toEqual([]);
+  });
+
+  it.each([
+    ['Merkzettel Ellerkamp', 'Vier Ziffern: erst die Woche, dann das Jahr.', 'Ellerkamp'],
+    ['Nummernlijst Oosterhaghe-tassen', 'Vier cijfers: week en jaar.', 'Oosterhaghe'],
+    ['Nota Pescarella: le cifre', 'Quattro cifre: settimana e anno.', 'Pescarella'],
+    // Without a word of its own for it, the heading's half is the name.
+    ['Codes of Aldermoor', 'Aldermoor stamped four digits; until 1950 they were Aldermoor & Pell.', 'Aldermoor'],
+    ['Aldermoor: the numbers', 'The firm of Aldermoor & Pell stamped four digits.', 'Aldermoor & Pell'],
+    ['Kruiswaard', 'De nummers van Van der Kruiswaard hebben vier cijfers.', 'Van der Kruiswaard'],
+  ])('has no noun for notes, and its other half where the text always says it: %s', (heading, text, maker) => {
+    expect(named(page(heading, text)).makers).toEqual([maker]);
+  });
+
+  it.each([
+    ['Leaflet no. 7', 'Four digits, week and year.'],
+    ['Wilmas Schatzkiste', 'Vier Ziffern, Monat und Jahr.'],
+    ['El baúl de Paloma', 'Cuatro cifras, mes y año.'],
+  ])('is no leaflet and nobody who writes: %s', (heading, text) => {
+    expect(named(page(heading, text)).makers).toEqual([]);
   });
 
   it.each([
