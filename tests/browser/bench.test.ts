@@ -239,3 +239,21 @@ describe('the bench in a tab of its own', () => {
     await tab.getByText('The place this photo came from is closed').waitFor();
   });
 });
+
+describe('a photo that browsers show nothing of', () => {
+  it('is shown on the bench as a worker drew it', async () => {
+    const other = await browser.context.newPage();
+    await other.goto(browser.extensionUrl('watchlist.html#photo'));
+    const heic = new URL('../photos/heic/drawn.heic', import.meta.url).pathname;
+    await other.locator('input[type=file]').setInputFiles(heic);
+    await other.getByRole('button', { name: 'Look at photo 1 by hand' }).click({ timeout: 200_000 });
+    await other.getByRole('button', { name: 'Measure on this photo' }).click();
+    const width = () =>
+      other
+        .locator('.bench-photo')
+        .first()
+        .evaluate((shown) => (shown as HTMLImageElement).naturalWidth);
+    await expect.poll(width, { timeout: 20_000 }).toBe(320);
+    await other.close();
+  }, 300_000);
+});

@@ -1,3 +1,4 @@
+import { useCallback } from 'preact/hooks';
 import type { Case } from '../../case';
 import { strings } from '../../words';
 import { numberOf } from '../number-of';
@@ -5,6 +6,7 @@ import type { ByHand } from '../parts/by-hand';
 import { useFocusWhen } from '../use-focus-when';
 import { OpenedBench } from './OpenedBench';
 import type { UseFileOf } from './SideBySide';
+import { useShownAddress } from './use-file-address';
 
 interface Props {
   kase: Case;
@@ -20,7 +22,10 @@ interface Props {
 
 /** The bench in the place of the photo that was looked at. It takes the focus when it opens. */
 export function BenchHere({ kase, photoId, file, files, byHand, onTab, onBack }: Props) {
-  const useFileOf: UseFileOf = (other) => (other === null ? null : (files[other] ?? null));
+  const useFileOf = useCallback<UseFileOf>(
+    (other) => useShownAddress(other === null ? null : (files[other] ?? null)),
+    [files],
+  );
   const heading = useFocusWhen<HTMLHeadingElement>(true);
   return (
     <div class="bench-here">

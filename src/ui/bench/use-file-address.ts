@@ -1,20 +1,47 @@
 import { useEffect, useMemo, useState } from 'preact/hooks';
 import { drawnAnew } from '../../reader/drawn-anew';
 
-/** An address inside this document for a photo's bytes, as long as they are shown; of a drawing where browsers show no such file. */
+/**
+ * An address inside this document for a photo's bytes, as long as they are shown; of a drawing where browsers show no
+ * such file. Null until it is known which.
+ */
 export function useFileAddress(photo: Blob | null): string | null {
-  const [drawn, setDrawn] = useState<{ of: Blob; as: Blob } | null>(null);
-  const shown = photo !== null && drawn?.of === photo ? drawn.as : photo;
-  const file = useMemo(() => (shown ? URL.createObjectURL(shown) : null), [shown]);
+  const [shown, setShown] = useState<{ of: Blob; as: Blob } | null>(null);
+  const as = photo !== null && shown?.of === photo ? shown.as : null;
+  const file = useMemo(() => (as ? URL.createObjectURL(as) : null), [as]);
   useEffect(() => () => (file ? URL.revokeObjectURL(file) : undefined), [file]);
   useEffect(() => {
+    if (photo === null) return;
     const ended = new AbortController();
-    const keep = (as: Blob | null) => {
-      if (!ended.signal.aborted && photo !== null && as !== null) setDrawn({ of: photo, as });
+    const keep = (as: Blob) => {
+      if (!ended.signal.aborted) setShown({ of: photo, as });
     };
     // What cannot be drawn is shown as it is, which the browser says with its own sign.
-    if (photo !== null) drawnAnew(photo, ended.signal).then(keep, () => {});
+    drawnAnew(photo, ended.signal).then(
+      (drawn) => keep(drawn ?? photo),
+      () => keep(photo),
+    );
     return () => ended.abort();
   }, [photo]);
   return file;
+}
+
+/** The same for a photo at an address inside this document. */
+export function useShownAddress(address: string | null): string | null {
+  const [fetched, setFetched] = useState<{ from: string; photo: Blob | null } | null>(null);
+  const own = fetched?.from === address ? fetched : null;
+  useEffect(() => {
+    if (address === null) return;
+    let current = true;
+    const keep = (photo: Blob | null) => current && setFetched({ from: address, photo });
+    fetch(address)
+      .then((answer) => answer.blob())
+      .then(keep, () => keep(null));
+    return () => {
+      current = false;
+    };
+  }, [address]);
+  const file = useFileAddress(own?.photo ?? null);
+  // One that is gone is left to the browser, which says so.
+  return own !== null && own.photo === null ? address : file;
 }

@@ -5,6 +5,7 @@ import type { Case } from '../../case';
 import { strings } from '../../words';
 import { BenchHere } from '../bench/BenchHere';
 import { useLending } from '../bench/lending';
+import { useShownAddress } from '../bench/use-file-address';
 import { numberOf } from '../number-of';
 import type { ByHand } from '../parts/by-hand';
 import { Fold, goToPart } from '../parts/Fold';
@@ -58,7 +59,7 @@ export function CasePhotos({ kase, state, session, byHand, looking, open = isBus
   const { photos } = kase.listing;
   const { looked } = looking;
   const stamped = new Set(kase.decodings.flatMap(({ from }) => (from.kind === 'photo' ? [from.photoId] : [])));
-  const file = looked === null ? undefined : files[looked];
+  const file = useShownAddress(looked === null ? null : (files[looked] ?? null));
   const keyOf = useLending({ kase, files, byHand });
   if (photos.length === 0 && !adding) return null;
   return (
@@ -73,7 +74,7 @@ export function CasePhotos({ kase, state, session, byHand, looking, open = isBus
         onRemove={session.removeSent}
       />
       {photos.length > 0 && <p class="muted hint">{strings.partTags.stripKeys}</p>}
-      {looked !== null && file !== undefined && looking.isMeasured && (
+      {looked !== null && file !== null && looking.isMeasured && (
         <BenchHere
           key={looked}
           kase={kase}
@@ -86,7 +87,7 @@ export function CasePhotos({ kase, state, session, byHand, looking, open = isBus
           onBack={() => looking.setMeasured(false)}
         />
       )}
-      {looked !== null && file !== undefined && !looking.isMeasured && (
+      {looked !== null && file !== null && !looking.isMeasured && (
         <LookByHand
           key={looked}
           file={file}
