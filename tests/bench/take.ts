@@ -10,6 +10,8 @@ import {
   type NameCase,
   pageOfNames,
   seenNames,
+  sixthAsideNames,
+  sixthNames,
   thirdNames,
 } from '../take-pages/names';
 import {
@@ -121,5 +123,7 @@ export async function bench(): Promise<void> {
     namesOf('fourth, set aside', fourthAsideNames),
     namesOf('fifth, seen', fifthNames),
     namesOf('fifth, set aside', fifthAsideNames),
+    namesOf('sixth, seen', sixthNames),
+    namesOf('sixth, written later', sixthAsideNames),
   ]);
 }

@@ -22,7 +22,7 @@ export interface NameCase {
   asked?: true;
 }
 
-const { aside, later, third, fourth, fourthAside, fifth, fifthAside, cases } = JSON.parse(
+const { aside, later, third, fourth, fourthAside, fifth, fifthAside, sixth, sixthAside, cases } = JSON.parse(
   readFileSync(new URL('names.json', import.meta.url), 'utf8'),
 ) as {
   aside: string[];
@@ -32,12 +32,14 @@ const { aside, later, third, fourth, fourthAside, fifth, fifthAside, cases } = J
   fourthAside: string[];
   fifth: string[];
   fifthAside: string[];
+  sixth: string[];
+  sixthAside: string[];
   cases: NameCase[];
 };
 /** Half of them, drawn by lot before any was read, and opened once. */
 export const asideNames: readonly NameCase[] = cases.filter(({ id }) => aside.includes(id));
 export const seenNames: readonly NameCase[] = cases.filter(
-  ({ id }) => ![aside, later, third, fourth, fifth].some((set) => set.includes(id)),
+  ({ id }) => ![aside, later, third, fourth, fifth, sixth].some((set) => set.includes(id)),
 );
 /** Written when the readers had been mended by all of those, and opened once. */
 export const laterNames: readonly NameCase[] = cases.filter(({ id }) => later.includes(id));
@@ -55,6 +57,11 @@ export const fourthAsideNames: readonly NameCase[] = cases.filter(({ id }) => fo
 export const fifthNames: readonly NameCase[] = cases.filter(({ id }) => fifth.includes(id) && !fifthAside.includes(id));
 /** A third of those, drawn with a seed before the first run, and opened once. */
 export const fifthAsideNames: readonly NameCase[] = cases.filter(({ id }) => fifthAside.includes(id));
+
+/** Heads over a text that names nobody. */
+export const sixthNames: readonly NameCase[] = cases.filter(({ id }) => sixth.includes(id) && !sixthAside.includes(id));
+/** Written when the readers had been mended by those, and opened once. */
+export const sixthAsideNames: readonly NameCase[] = cases.filter(({ id }) => sixthAside.includes(id));
 
 const escaped = (text: string) => text.replace(/&/g, '&amp;').replace(/</g, '&lt;');
 

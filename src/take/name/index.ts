@@ -4,6 +4,7 @@ import type { Head } from './heads';
 import { articleFirst, isJoined, isParticled } from './shapes';
 import { NamesInText } from './told-of';
 import { type Weighed, weigh } from './weigh';
+import { fold, things } from './words';
 
 export { headsOf } from './heads';
 export { makersIn, makersOfHeading } from './in-text';
@@ -119,18 +120,32 @@ const alsoTold = (one: Weighed, first: Weighed): boolean =>
 
 const parting = /[:：|–—»]|\s-\s/u;
 /** "Kranzberg: Stand der Kenntnisse", "Zettelkasten – Kranzberg": what a sign parts from the name, and nothing else has, is said of it. */
-const isOfPhrase = (one: Weighed, first: Weighed, heads: readonly Head[]): boolean =>
-  one.count === 0 &&
-  heads.every(({ text: head }) => {
-    const [at, other] = [head.indexOf(one.name), head.indexOf(first.name)];
-    if (at < 0) return true;
+function isOfPhrase(one: Weighed, first: Weighed, heads: readonly Head[]): boolean {
+  const having = heads.filter(({ text }) => text.includes(one.name));
+  const parted = having.filter(({ text }) => {
+    const [at, other] = [text.indexOf(one.name), text.indexOf(first.name)];
     const [from, to] = at < other ? [at + one.name.length, other] : [other + first.name.length, at];
-    return other >= 0 && parting.test(head.slice(from, to));
+    return other >= 0 && parting.test(text.slice(from, to));
   });
+  // A title falls into its pieces.
+  const rest = having.filter((head) => !parted.includes(head));
+  return one.count === 0 && parted.length > 0 && rest.every(({ kind }) => kind === 'title');
+}
 
 /** Whether the text speaks of another name as of a maker, and of none of these. */
 const isRivalled = (several: readonly Weighed[], all: readonly Weighed[]): boolean =>
   several.every(({ asMaker }) => asMaker === 0) && all.some(({ asMaker }) => asMaker > 0);
+
+/** "Bench Card" over a text that names nobody, and beside no codes: a heading's first words have capitals for whatever they are. */
+function isUnheard({ name, count, kinds }: Weighed, heads: readonly Head[]): boolean {
+  if (count > 0 || !name.includes(' ') || isWholeName(name)) return false;
+  if (![...kinds].every((kind) => kind === 'heading' || kind === 'title')) return false;
+  return heads.every(({ text: head }) => {
+    if (!head.includes(name)) return true;
+    const next = /^\s(\p{L}{2,30})/u.exec(head.slice(name.length, name.length + 32))?.[1];
+    return head.startsWith(name) && !things.has(fold(next));
+  });
+}
 
 /** "Corbelin or Hauterieux?": whose it is stays open, unless the page has a part for each. */
 const isEitherOr = (several: readonly Weighed[], heads: readonly Head[]): boolean =>
@@ -163,7 +178,10 @@ export function makersNamed(heads: readonly Head[], body: string, known = ''): N
   const told = several.reduce((sum, { weight }) => sum + Math.exp(weight), 0) / whole;
   const makers = told > 0.5 ? several.map(({ name }) => name) : [];
   const decided =
-    !isRivalled(several, found) && !isEitherOr(several, heads) && !several.some(({ name }) => text.isPair(name));
+    !isRivalled(several, found) &&
+    !isEitherOr(several, heads) &&
+    !several.some((one) => isUnheard(one, heads)) &&
+    !several.some(({ name }) => text.isPair(name));
   if (known === '' || !isNamed(known, [...heads.map(({ text: head }) => head), body]))
     return { makers, sure: told >= leastSure && decided, offers };
   const own = makers.find((name) => alike(name, known));

@@ -143,11 +143,15 @@ function latinNames(text: string, known: Known): Shape[] {
   const found: Shape[] = [];
   let run: Word[] = [];
   const close = () => {
-    while (run.length > 0 && run.at(-1)!.text === '&') run.pop();
+    const unjoin = () => {
+      while (run.length > 0 && (run.at(-1)!.text === '&' || ands.has(run.at(-1)!.text))) run.pop();
+    };
+    unjoin();
     // "TANSLEY HANDBAGS": what the maker makes is no part of its name.
     if (run.length > 1 && things.has(foldWords(run.at(-1)!.text).text)) run.pop();
     // "Wilmas Schatzkiste": what somebody writes in is no part of a name either.
     if (run.length > 1 && run.at(-2)!.text.endsWith('s') && authored.has(foldWords(run.at(-1)!.text).text)) run.pop();
+    unjoin();
     const [first] = run;
     const last = run.at(-1);
     run = [];

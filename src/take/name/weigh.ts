@@ -99,15 +99,22 @@ function gathersFor(head: string, start: number, name: string): number {
 const nounOf = (head: string, start: number): string | undefined =>
   /(\p{L}{3,30})\s(?:de|di|du|van|von|of)\s(?:\p{L}{2,3}\s)?$/u.exec(head.slice(Math.max(0, start - 44), start))?.[1];
 
+/** That noun, and the one that a word for how it is stands behind: "apuntes sueltos de Maruja". */
+function nounsOf(head: string, start: number): string[] {
+  const of = nounOf(head, start);
+  if (of === undefined || things.has(fold(of))) return of === undefined ? [] : [of];
+  const noun = /(\p{L}{3,30})\s$/u.exec(head.slice(0, head.lastIndexOf(of, start)).slice(-32))?.[1];
+  return noun === undefined ? [of] : [of, noun];
+}
+
 /** "Hartley's guide", "el cuaderno de Maruja": who wrote the page is no maker. */
 function isAuthor(head: string, start: number, end: number): boolean {
   // "Wilmas": a genitive without its sign may stand in the name as it was found.
   const possessor = head[end - 1] === 's' ? /^['’]?\s(\p{L}{2,30})/u : /^(?:['’]s?|s)\s(\p{L}{2,30})/u;
   const possessed = possessor.exec(head.slice(end, end + 36))?.[1];
   const written = /^の([^のとは：:|｜\s]{2,6})/u.exec(head.slice(end, end + 8))?.[1];
-  const of = nounOf(head, start);
   return (
-    [possessed, written, of].some((word) => word !== undefined && authored.has(fold(word))) ||
+    [possessed, written, ...nounsOf(head, start)].some((word) => word !== undefined && authored.has(fold(word))) ||
     (possessed !== undefined && authoredGuides.has(fold(possessed)))
   );
 }
@@ -207,6 +214,8 @@ export function weigh(name: string, heads: readonly Head[], text: NamesInText): 
   if (namesMonth(name)) weight -= 5;
   if (kindOfThing.test(name) && (!houseOfBags.test(name) || kindOfBag.test(name))) weight -= 3;
   if (isCountry(name)) weight -= 5;
+  // "Bench Card – Dray & Hollis": what an "and" joins is a firm.
+  if (isJoined(name) && kinds.has('heading')) weight += 0.8;
   if (text.writesSmall(name)) weight -= 2.5;
   if (kinds.size === 0) weight -= 0.6;
   // "They" and "these bags" are of the one maker that the text names.

@@ -24,11 +24,17 @@ export const adjectives = wholeWords('heading-adjective');
 /** Words that headings are made of, besides the names in them; more of them than may stand in a model's name. */
 const common = new Set([...wholeWords('heading'), ...wholeWords('heading-noun'), ...gathering, ...siteNouns]);
 const documentEndings = [...wholeWords('document-ending')];
-/** "Merkzettel", "Nummernlijst": words for notes are made with that for the paper. */
-const isDocument = (word: string): boolean => documentEndings.some((ending) => word.endsWith(ending));
+const codeBeginnings = [...wholeWords('code-beginning')];
+const diminutives = [/jes?$/u, /tjes?$/u, /chen$/u, /lein$/u];
+const leastRest = 3;
+/** "Merkzettel", "Stempeltafel", "overzichtje": words for notes are made with that for the paper, that for the codes, or made small. */
+const isCompound = (word: string): boolean =>
+  documentEndings.some((ending) => word.endsWith(ending)) ||
+  codeBeginnings.some((beginning) => word.length >= beginning.length + leastRest && word.startsWith(beginning)) ||
+  diminutives.some((ending) => ending.test(word) && common.has(word.replace(ending, '')));
 export const isCommon = (word: string): boolean => {
   const folded = foldWords(word).text;
-  return common.has(folded) || isDocument(folded);
+  return common.has(folded) || isCompound(folded);
 };
 
 /** A word as these lists have it; nothing where there is none. */
