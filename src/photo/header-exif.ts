@@ -27,7 +27,7 @@ export function readExif(bytes: Uint8Array): Exif | null {
   const inner = numbersOf(tiff, first.get(tags.exif));
   const second = inner === null || inner === 'cut' ? null : directoryAt(tiff, inner[0] ?? 0).entries;
   const takenAt = momentOf(textOf(tiff, second?.get(tags.taken), longestText));
-  const nameIn = (tag: number): string => plainName(textOf(tiff, first.get(tag), longestText));
+  const nameIn = (tag: number): string => printedName(textOf(tiff, first.get(tag), longestText));
   const camera = cameraOf(nameIn(tags.maker), nameIn(tags.model));
   return takenAt === null && camera === null ? null : { takenAt, camera };
 }
@@ -44,7 +44,7 @@ function exifStart(bytes: Uint8Array): number | null {
   return null;
 }
 
-const plainName = (text: string): string =>
+const printedName = (text: string): string =>
   text
     .replace(/[^\x20-\x7e]/g, '')
     .trim()
