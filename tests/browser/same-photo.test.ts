@@ -36,7 +36,7 @@ it('a kept case shows the other kept listing that has its photo, and none that h
   for (const name of ['first', 'second', 'third']) {
     const { tabId } = await openTab(browser, `${market.url}${name}.html`);
     const panel = await openPanel(browser, tabId);
-    await panel.getByText(/^Page and 1 photo read/).waitFor({ timeout: 120_000 });
+    await panel.locator('p[data-stage=done]', { hasText: /^Page and 1 photo read/ }).waitFor({ timeout: 120_000 });
     await panel.getByRole('button', { name: 'Keep', exact: true }).click();
     await panel.getByText('Kept.').waitFor();
     await panel.close();

@@ -131,7 +131,7 @@ describe('photos that the seller sent', () => {
   it('come back when the listing is read again', async () => {
     const { tabId } = await openTab(browser, `${market.url}piece.html?utm_source=mail`);
     const later = await openPanel(browser, tabId);
-    await later.getByText('Page and 2 photos read.').waitFor({ timeout: 60_000 });
+    await later.locator('p[data-stage=done]', { hasText: 'Page and 2 photos read.' }).waitFor({ timeout: 60_000 });
     await later.locator('[data-part=photos] summary').first().click();
     await later.locator('.photo-strip li').filter({ hasText: 'taken by you' }).waitFor({ timeout: 60_000 });
     expect(await later.locator('.photo-strip li').count()).toBe(2);
