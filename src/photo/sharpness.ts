@@ -1,5 +1,6 @@
 import { resizeGrey, sizeWithin } from './resize';
 import type { GreyImage } from './types';
+import { varianceOf } from './variance';
 
 /**
  * How much of a photo's contrast lies in its finest detail: the deviation of the discrete Laplacian in the sharpest
@@ -19,7 +20,7 @@ export function sharpness(image: GreyImage): number {
   if (strengths.length === 0) return 0;
   strengths.sort((a, b) => b - a);
   const sharpest = strengths[Math.floor(strengths.length / 20)]!;
-  return sharpest / (deviationOf(data) + 4);
+  return sharpest / (Math.sqrt(varianceOf(data)) + 4);
 }
 
 /**
@@ -48,16 +49,4 @@ function squaredLaplacians({ width, data }: GreyImage, left: number, top: number
     }
   }
   return sum;
-}
-
-function deviationOf(data: Float32Array): number {
-  let sum = 0;
-  let squares = 0;
-  for (let at = 0; at < data.length; at++) {
-    const value = data[at]!;
-    sum += value;
-    squares += value * value;
-  }
-  const mean = sum / data.length;
-  return Math.sqrt(Math.max(0, squares / data.length - mean * mean));
 }

@@ -1,6 +1,6 @@
+import { varianceOf } from '../../variance';
 import { mean } from '../mean';
-import type { Folded } from './count';
-import { foldRow, rowsOf } from './fold';
+import { type Folded, foldRow, rowsOf } from './fold';
 import type { Strip } from './strip';
 
 /**
@@ -36,16 +36,7 @@ export function unrestBeside(strip: Strip, { starts, pitch }: Folded): number {
       const away = Math.abs(row - strip.aside) / pitch;
       return away >= near && away < far;
     });
-    return mean(rows.map((row) => variance(strip.data.subarray(row * strip.width + from!, row * strip.width + to!))));
+    return mean(rows.map((row) => varianceOf(strip.data.subarray(row * strip.width + from!, row * strip.width + to!))));
   };
   return unrest(0.5, 0.9) / unrest(0, 0.3);
-}
-
-function variance(values: Float32Array): number {
-  let [sum, square] = [0, 0];
-  for (const value of values) {
-    sum += value;
-    square += value * value;
-  }
-  return Math.max(0, square / values.length - (sum / values.length) ** 2);
 }

@@ -1,6 +1,6 @@
 import type { GreyImage, Point } from '../../types';
 import { besideOf, unrestBeside } from './beside';
-import { type Fold, foldRow, startsOf } from './fold';
+import { type Fold, type Folded, foldRow, startsOf } from './fold';
 import { findRows, leastPitch, type Row } from './row';
 import { type Run, runOf } from './run';
 import { type Strip, stripAlong } from './strip';
@@ -43,12 +43,6 @@ const leastOdd = 0.1;
 
 /** Share by which pitch may grow from end to end: a row seen from a hand's breadth, sideways. */
 const mostSwell = 0.5;
-
-export interface Folded extends Fold {
-  pitch: number;
-  swell: number;
-  reach: number;
-}
 
 /** Stitches along a marked line whose points may be off by `within` pixels; null where none are told from their ground. */
 export function findStitches(grey: GreyImage, from: Point, to: Point, within: number): Stitches | null {

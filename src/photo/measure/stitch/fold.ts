@@ -17,6 +17,16 @@ export interface Fold {
   likeness: number;
 }
 
+/**
+ * A row that was folded by a pitch, samples of the strip, that grows by the share `swell` from end to end, `reach` rows to
+ * either side.
+ */
+export interface Folded extends Fold {
+  pitch: number;
+  swell: number;
+  reach: number;
+}
+
 /** Samples of one stitch along the row, whatever its pitch. */
 const columns = 16;
 

@@ -1,6 +1,5 @@
 import { median } from '../median';
-import type { Folded } from './count';
-import { cellAt, type Fold, foldRow, likeness } from './fold';
+import { cellAt, type Fold, type Folded, foldRow, likeness } from './fold';
 import type { Strip } from './strip';
 
 /** The stitches of a row from its first to its last. */
