@@ -3,16 +3,17 @@ import { fail } from '../problem';
 import type { WatchDatabase } from './database';
 import { type Anew, judgeAnew } from './judge-anew';
 import { listingKey } from './listing-key';
-import { openStoredLook } from './look';
+import { readLook } from './look';
+import { byName, type PartsByName, partsIn } from './parts-by-name';
 import type { Packing } from './ports';
-import { type PartsByName, partsIn, sentOf } from './read-saved';
+import { sentOf } from './read-saved';
 import { mostReplies, notKept } from './reply';
 import type { SavedCase } from './saved-case';
 import { type BroughtPhoto, changedSent } from './sent';
 import { joinChanges, removedOf } from './sent-changes';
 import { openStored } from './store';
 import type { ReadExport } from './transfer';
-import type { LookName, Parts } from './types';
+import type { LookName } from './types';
 
 /*
  * One look that two machines went on from, each with replies and photos of its own: the one judged last stands, and gets
@@ -27,16 +28,9 @@ interface CameLater {
 
 /** What a look holds beside its page, out of a database or a file; null where the look cannot be read. */
 async function cameLater(latest: LookName, parts: PartsByName, packing: Packing): Promise<CameLater | null> {
-  const content = await openStoredLook(latest.look, (await parts.look(latest.look))?.packed, packing);
+  const content = await readLook(parts, latest.look, packing);
   if (content.state !== 'readable') return null;
   return { replies: content.look.replies, sent: await sentOf(content.look, latest, parts, packing) };
-}
-
-/** The parts of a file by their names. */
-function byName({ looks, pictures }: Parts): PartsByName {
-  const lookOf = new Map(looks.map((one) => [one.hash, one]));
-  const pictureOf = new Map(pictures.map((one) => [one.hash, one]));
-  return { look: async (name) => lookOf.get(name), picture: async (name) => pictureOf.get(name) };
 }
 
 /**

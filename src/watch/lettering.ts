@@ -1,6 +1,7 @@
 import type { HandMark, HandMeasure } from '../photo';
 import type { WatchDatabase } from './database';
 import { readLook } from './look';
+import { partsIn } from './parts-by-name';
 import type { Packing } from './ports';
 import { knownCorrections } from './saved-case';
 import { openStored } from './store';
@@ -31,7 +32,7 @@ export async function findLettering(
       one.of === 'mark' && one.mark.kind === 'lettering' ? [one] : [],
     );
     if (lines.length === 0) continue;
-    const content = await readLook(database, latest.look, packing);
+    const content = await readLook(partsIn(database), latest.look, packing);
     const maker = content.state === 'readable' ? (content.look.judged.maker?.name ?? null) : null;
     for (const { mark, measured } of lines) found.push({ id: row.id, title: row.title, maker, mark, measured });
   }

@@ -2,6 +2,7 @@ import { isLikeness, lacksLikeness, withLikenessOfPicture } from '../case';
 import type { PhotoRead } from '../photo';
 import type { WatchDatabase } from './database';
 import { pictureOfPhoto, readLook } from './look';
+import { partsIn } from './parts-by-name';
 import type { Packing } from './ports';
 import { openStored } from './store';
 import type { LookName, StoredPicture } from './types';
@@ -58,7 +59,7 @@ async function likenessesOf(
   { look, pictures }: LookName,
   likenessOf: LikenessOfPicture,
 ): Promise<StoredLikenesses['of']> {
-  const opened = await readLook(database, look, packing);
+  const opened = await readLook(partsIn(database), look, packing);
   if (opened.state !== 'readable') return [];
   const of: StoredLikenesses['of'] = [];
   for (const photo of opened.look.photos) {

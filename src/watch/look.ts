@@ -3,7 +3,7 @@ import { type Case, findingsOf, ofPage } from '../case';
 import { mostSentPhotos } from '../case/types';
 import type { MakerFile } from '../maker/types';
 import { fail, type Problem, problem, type Result, succeed } from '../problem';
-import type { WatchDatabase } from './database';
+import type { PartsByName } from './parts-by-name';
 import type { Packing } from './ports';
 import { look1 } from './record/look-1';
 import { look2 } from './record/look-2';
@@ -152,9 +152,9 @@ export async function openStoredLook(
   return text.ok ? openLook(JSON.parse(text.value)) : { state: 'damaged', problem: text.problem };
 }
 
-/** A look of the database by its name. */
-export const readLook = async (database: Pick<WatchDatabase, 'get'>, hash: string, packing: Packing) =>
-  openStoredLook(hash, (await database.get('looks', hash))?.packed, packing);
+/** A look by its name, out of the database or a file. */
+export const readLook = async (parts: PartsByName, hash: string, packing: Packing) =>
+  openStoredLook(hash, (await parts.look(hash))?.packed, packing);
 
 /** The text of a look under its name; a problem where it is missing, cut off, or another one. */
 export async function unpackLook(

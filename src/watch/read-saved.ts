@@ -3,12 +3,13 @@ import type { PreviousLook } from '../check/types';
 import type { MakerFile } from '../maker/types';
 import { fail, type Result, succeed } from '../problem';
 import type { WatchDatabase } from './database';
-import { addressOf, openStoredLook } from './look';
+import { addressOf, openStoredLook, readLook } from './look';
+import { type PartsByName, partsIn } from './parts-by-name';
 import type { Packing, WatchPorts } from './ports';
 import { knownCorrections, listingOf, type SavedCase, type SavedLook } from './saved-case';
 import type { BroughtPhoto } from './sent';
 import { openStored } from './store';
-import type { FileContent, Look, LookName, StoredLook, StoredPicture } from './types';
+import type { FileContent, Look, LookName, StoredPicture } from './types';
 
 /** A record with all its looks, as they lie in the database at one moment. */
 export async function readSaved(
@@ -58,17 +59,6 @@ export interface EarlierLook {
   sent: BroughtPhoto[];
 }
 
-/** Looks and pictures by their names, of the database or of a file that is taken in. */
-export interface PartsByName {
-  look(name: string): Promise<StoredLook | undefined>;
-  picture(name: string): Promise<StoredPicture | undefined>;
-}
-
-export const partsIn = (database: WatchDatabase): PartsByName => ({
-  look: (name) => database.get('looks', name),
-  picture: (name) => database.get('pictures', name),
-});
-
 /** The latest look of a record, as the next one needs it. */
 export async function readEarlier(
   database: WatchDatabase,
@@ -81,7 +71,7 @@ export async function readEarlier(
   const [latest] = looks;
   if (!latest) return succeed(null);
   const parts = partsIn(database);
-  const content = await openStoredLook(latest.look, (await parts.look(latest.look))?.packed, packing);
+  const content = await readLook(parts, latest.look, packing);
   if (content.state !== 'readable') return fail(content.problem);
   const { replies } = content.look;
   const look = previousOf(listingOf(content.look), await makers(shown.address), replies);

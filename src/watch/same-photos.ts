@@ -2,6 +2,7 @@ import { type ComparablePhoto, comparablePhotos, samePhotosAmong } from '../case
 import type { WatchDatabase } from './database';
 import { withLikenesses } from './likenesses';
 import { addressOf, pictureOfPhoto, readLook } from './look';
+import { partsIn } from './parts-by-name';
 import type { Packing } from './ports';
 import { openStored } from './store';
 import type { Look, LookName } from './types';
@@ -90,7 +91,7 @@ async function looksOf(database: WatchDatabase, id: string, packing: Packing): P
   const opened = openStored(await database.get('cases', id));
   const seen: Seen[] = [];
   for (const name of opened.ok ? opened.value.looks : []) {
-    const content = await readLook(database, name.look, packing);
+    const content = await readLook(partsIn(database), name.look, packing);
     if (content.state !== 'readable') continue;
     const { look } = content;
     const photos = comparablePhotos(await withLikenesses(database, name.look, look.photos));
