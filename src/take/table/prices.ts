@@ -45,38 +45,39 @@ const longestHead = 30;
 
 const figures = /^\p{Sc}?\s?\p{L}{0,4}\.?\s?\d[\d.,' \u00a0]{0,12}\s?(?:\p{Sc}|\p{L}{1,4})?\.?[-–]?$/u;
 
-/** Columns of amounts that are each headed by a year. */
+/** Columns of amounts that are each headed by a year, with it. */
 export function pricedColumns(
   headers: readonly string[],
   above: readonly string[],
   columns: readonly string[][],
   taken: readonly (Role | null)[],
-): Set<number> {
-  const found = headers.flatMap((header, at) => {
+): Map<number, number> {
+  const found = headers.flatMap((header, at): [number, number][] => {
     const filled = filledOf(columns[at]!);
     const isOpen = taken[at] === null || taken[at] === 'price' || taken[at] === 'year';
     const year = yearIn(header) ?? yearIn(above[at] ?? '');
-    return isOpen && year !== null && filled.length > 0 && filled.every((text) => figures.test(text)) ? [at] : [];
+    return isOpen && year !== null && filled.length > 0 && filled.every((text) => figures.test(text))
+      ? [[at, year]]
+      : [];
   });
-  return new Set(found.length > 1 ? found : []);
+  return new Map(found.length > 1 ? found : []);
 }
 
 /** What a model cost in each of the years that head its columns. */
 export function pricesOfRow(
   row: readonly Cell[],
   ofModel: number,
-  priced: ReadonlySet<number>,
+  priced: ReadonlyMap<number, number>,
   { headers, above }: Headed,
   context: Context,
 ): Proposal[] {
   const model = textOfCell(row[ofModel]);
   if (model === '') return [];
-  return [...priced].flatMap((at) => {
+  return [...priced].flatMap(([at, year]) => {
     const words = row[at]?.words;
     const [header, over] = [headers[at] ?? '', above[at] ?? ''];
-    const year = yearIn(header) ?? yearIn(over);
     const amount = words ? amountIn(words.text, [header, over, context.above], context.francs) : null;
-    if (!amount || year === null) return [];
+    if (!amount) return [];
     const said = { words: `${model} | ${header} | ${words!.text}`, selector: words!.selector };
     return [propose(context, { kind: 'price', model, ...amount, year }, said)];
   });

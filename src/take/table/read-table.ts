@@ -73,7 +73,8 @@ interface Columns {
   /** Those of codes that are headed by the time in which they were used. */
   dated: ReadonlySet<number>;
   parts: ReadonlySet<number>;
-  prices: ReadonlySet<number>;
+  /** Those of prices, each with the year that heads it. */
+  prices: ReadonlyMap<number, number>;
 }
 
 function columnsOf(
@@ -89,7 +90,7 @@ function columnsOf(
   const parts = new Set(headers.flatMap((header, column) => (!named[column] && partNamed(header) ? [column] : [])));
   const texts = Array.from({ length: width }, (_, column) => told.map((row) => textOfCell(row[column])));
   const prices = pricedColumns(headers, above, texts, named);
-  const closed = new Set([...parts, ...prices, ...dated]);
+  const closed = new Set([...parts, ...prices.keys(), ...dated]);
   const hints = { ofPlants, ofPart: context.part !== null, ofPrices: prices.size > 0 };
   const isOpen = named.some((role, column) => role === null && !closed.has(column));
   const inferred = isOpen ? rolesByCells(texts, named, closed, hints) : null;
