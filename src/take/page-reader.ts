@@ -92,15 +92,16 @@ export class PageReader {
       return;
     }
     const left = this.withoutCode(items, items.map(splitEntry), at, 'list');
-    const rows = this.rows(left, at, 'list');
+    const read = left.map((item) => this.entry(item, at));
+    const rows = read.every((one) => one === null) ? this.rows(left, at, 'list') : null;
     if (rows) this.found.push(...rows);
-    else for (const item of left) this.item(item, at, countryAlone(above));
+    else for (const [index, item] of left.entries()) this.item(item, read[index]!, at, countryAlone(above));
   }
 
   /** Entries none of which tells anything by itself, as a table's rows: what each of their pieces is, all tell together. */
   private rows(entries: readonly Inline[], at: number, form: Context['form']): Proposal[] | null {
     const rows = rowsOfEntries(entries);
-    if (!rows || entries.some((entry) => this.entry(entry, at) !== null)) return null;
+    if (!rows) return null;
     const found = readTable({ rows, caption: '' }, this.context.of(at, form), this.source.day);
     return found.length > 0 ? found : null;
   }
@@ -150,9 +151,8 @@ export class PageReader {
     return of.filter((_, index) => !told || told.rest.has(index));
   }
 
-  /** `country` is the one that the list hangs under: its towns lie there. */
-  private item(item: Inline, at: number, country: string | null): void {
-    const read = this.entry(item, at);
+  /** `read` is what the item tells as an entry; `country` is the one that the list hangs under: its towns lie there. */
+  private item(item: Inline, read: Proposal[] | null, at: number, country: string | null): void {
     if (read) this.found.push(...(country === null ? read : read.map((one) => placedIn(country, one))));
     else this.paragraph(item, at);
   }
@@ -195,7 +195,7 @@ export class PageReader {
     }
     const lines = entries.length > 0 ? this.withoutCode(all, entries, at, 'list') : all;
     if (lines.length < all.length) {
-      for (const line of lines) this.item(line, at, null);
+      for (const line of lines) this.item(line, this.entry(line, at), at, null);
       return;
     }
     const read = all.length > 1 ? lines.map((line) => this.entry(line, at)) : [];
