@@ -1,6 +1,6 @@
 import { readsExamples } from './said/layout';
 import { onePeriod, timeBeside } from './said/one-period';
-import type { Proposal } from './types';
+import type { Proposal, TakenPeriod } from './types';
 
 type System = Extract<Proposal, { kind: 'code-system' }>;
 type Example = Extract<Proposal, { kind: 'example' }>;
@@ -39,12 +39,14 @@ export function withoutLaterBeginnings(found: readonly Proposal[], beginnings: R
   });
 }
 
+/** Whether a dated code is of the years of a period. */
+const isWithin = ({ reads }: Pick<Example, 'reads'>, [from, to]: TakenPeriod): boolean =>
+  reads.slice(0, 4) >= (from ?? '0') && reads.slice(0, 4) <= (to ?? '9999');
+
 /** Whether a dated code was made while a system was in use, and reads under it as the page says. */
 function explains({ maker, layout, used, doubts }: System, { code, reads, ...example }: Example): boolean {
-  const year = reads.slice(0, 4);
-  const [from, to] = onePeriod(used) ?? [null, null];
   if (maker !== example.maker || doubts.includes('examples-disagree')) return false;
-  return year >= (from ?? '0') && year <= (to ?? '9999') && readsExamples(layout, [{ code, reads }]);
+  return isWithin({ reads }, onePeriod(used) ?? [null, null]) && readsExamples(layout, [{ code, reads }]);
 }
 
 /** More forms, or more dated codes, than a page tells of makers: of such a one each stays as it stands. */
@@ -109,14 +111,8 @@ export function withTheirTimes(proposals: readonly Proposal[]): Proposal[] {
   for (const one of plain) {
     const [time, ...more] = one.used || one.examples.length === 0 ? [] : (dated.get(formOf(one)) ?? []);
     if (!time || more.length > 0 || joined.has(time)) continue;
-    const from = onePeriod(time.used);
-    if (
-      from &&
-      one.examples.every(
-        ({ reads }) => reads.slice(0, 4) >= (from[0] ?? '0') && reads.slice(0, 4) <= (from[1] ?? '9999'),
-      )
-    )
-      joined.set(time, one);
+    const period = onePeriod(time.used);
+    if (period && one.examples.every((example) => isWithin(example, period))) joined.set(time, one);
   }
   const taken = new Set<Proposal>(joined.values());
   return proposals.flatMap((one) => {
