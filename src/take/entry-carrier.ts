@@ -36,7 +36,6 @@ const bare = (text: string): string =>
   text
     .replace(relative, '')
     .replace(mostly, '')
-
     .replace(/\s?[([]\s{0,80}[)\]]/g, '')
     .replace(/^[\s,:]{1,80}|[\s,.;]{1,80}$/g, '')
     .trim();

@@ -47,14 +47,14 @@ export function headedRows(body: Cell[][], width: number): Headed {
   const likely = body.slice(0, 4).findIndex((row) => !isSection(row) && isHeader(row));
   const named = likely >= 0 && isLikeBelow(texts[likely]!, texts.slice(likely + 1)) ? -1 : likely;
   const unlike = named < 0 ? rowsOfHeads(texts) : 0;
-  const at = named < 0 ? unlike - 1 : named;
-  if (at < 0) {
+  if (named < 0 && unlike === 0) {
     const empty = Array.from({ length: width }, () => '');
     return { headers: empty, above: empty, data: body, known: false };
   }
-  const first = named < 0 ? 0 : at;
+  const first = Math.max(named, 0);
   // A heading over several columns is told apart below it: "Size" over "Width", "Height".
-  const below = unlike === 2 || (named >= 0 && isSecondHeader(body[at]!, body[at + 1])) ? texts[first + 1]! : null;
+  const below =
+    unlike === 2 || (named >= 0 && isSecondHeader(body[first]!, body[first + 1])) ? texts[first + 1]! : null;
   const above = texts[first]!;
   return {
     headers: above.map((text, column) => below?.[column] || text),

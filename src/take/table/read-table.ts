@@ -84,7 +84,7 @@ function columnsOf(
   context: Context,
 ): Columns {
   const ofPlants = plantWords(context.above).length > 0;
-  const named = known ? columnRoles(headers, told as Cell[][], ofPlants) : headers.map(() => null);
+  const named = known ? columnRoles(headers, told, ofPlants) : headers.map(() => null);
   const dated = codesByPeriod(headers, told, named);
   for (const column of dated) named[column] = 'code';
   const parts = new Set(headers.flatMap((header, column) => (!named[column] && partNamed(header) ? [column] : [])));
