@@ -1,14 +1,13 @@
 import { unknownPlace } from '../../place';
 import type { Cell } from '../page/grid';
 import { plainCode, plantCodes } from '../said/code';
-import { readExamples } from '../said/example';
 import { type Role, rolesNamed } from '../said/label';
 import { readPeriods } from '../said/period';
 import { readPlace } from '../said/place';
 import { isPeriod } from '../said/used-text';
 import { opensPlaceOnPiece } from '../said/where';
 import { tellingFinder } from '../words';
-import { isWholeCode } from './sorts';
+import { isDated, isWholeCode, isYear } from './sorts';
 
 /** Years at the head of a column: the column tells what was so in that year. */
 export const yearNamed = (header: string): number | null =>
@@ -95,7 +94,6 @@ export function columnRoles(headers: readonly string[], rows: readonly Cell[][],
   });
 }
 
-const isYear = (text: string): boolean => /^(?:1[6-9]|20)\d\d$/.test(text);
 /** Two columns of single years under heads that say nothing known, the first never after the second: a beginning and an end. */
 function yearsInOrder(columns: readonly string[][], taken: readonly (Role | null)[]): [number, number] | null {
   const ofTime: readonly (Role | null)[] = ['period', 'from', 'until', 'year'];
@@ -112,9 +110,6 @@ const plants = tellingFinder('plant');
 const isKnownPlace = (text: string): boolean => (readPlace(text)?.place ?? unknownPlace) !== unknownPlace;
 /** "Works at Bentheim": a town, and that things are made there. */
 const isWorkshop = (text: string): boolean => plants(text).length > 0 && readPlace(text, 'cell') !== null;
-const isDated = (text: string): boolean => readExamples(text, someDay).length > 0;
-/** A day by which "this year" would be told; no example is. */
-const someDay = '2000-01-01';
 
 /** Whether a column without a header is of single signs, and the next one of years: letters of years. */
 export const isLetterColumn = (texts: readonly string[], next: readonly string[]): boolean =>

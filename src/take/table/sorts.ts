@@ -17,6 +17,10 @@ const stops = tellingFinder('launched', 'ended', 'since', 'until', 'time-of-use'
 /** A day by which "this year" would be told; no cell's date is. */
 const someDay = '2000-01-01';
 
+export const isYear = (text: string): boolean => /^(?:1[6-9]|20)\d\d$/.test(text);
+/** A code with its date beside it. */
+export const isDated = (text: string): boolean => readExamples(text, someDay).length > 0;
+
 /** A whole code: at least three digits, with letters or without. */
 export const isWholeCode = (text: string): boolean =>
   /^(?:[A-Z]{0,3}[ -]?\d{3,8}|\d{3,8}[ -]?[A-Z]{1,3})(?!\d)/.test(plainCode(text).code);
@@ -47,12 +51,11 @@ const isName = (text: string): boolean =>
 const tests = {
   code: (text: string) => plantCodes(text) !== null,
   period: isTime,
-  year: (text: string) => /^(?:1[6-9]|20)\d\d$/.test(text),
+  year: isYear,
   size: (text: string) =>
     /^\D{0,12}\d/.test(text) && (readSizes(text).length === 1 || readSizes(`${text} cm`).length === 1),
   format: tellsForm,
-  /** A code with its date beside it. */
-  dated: (text: string) => readExamples(text, someDay).length > 0,
+  dated: isDated,
   example: isWholeCode,
   reads: (text: string) => exactDates(text, someDay).length === 1,
   where: opensPlaceOnPiece,
