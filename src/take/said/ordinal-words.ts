@@ -22,7 +22,7 @@ function ordinalsOf({ small, tens, before, lead, joint = '', units }: Ordinals):
     const behind = (units ?? []).map((unit, index): [string, number] => {
       // "Ventiduesima", but "trentaduesima": the vowel is of the ten.
       const joined = at > 0 ? unit.replace(/^i/, 'a') : unit;
-      return [`${lead![at]}${joint}${joint === '' ? joined : unit}`, value + index + 1];
+      return [`${lead![at]}${joint}${joined}`, value + index + 1];
     });
     return [[ten, value], ...ahead, ...behind];
   });
