@@ -1,15 +1,16 @@
 import { useEffect, useMemo, useState } from 'preact/hooks';
 import { drawnAnew } from '../../reader/drawn-anew';
 
-/**
- * An address inside this document for a photo's bytes, as long as they are shown; of a drawing where browsers show no
- * such file. Null until it is known which.
- */
+/** An address inside this document for a picture that browsers show, as long as it is shown. */
+export function useAddressOf(picture: Blob | null): string | null {
+  const address = useMemo(() => (picture ? URL.createObjectURL(picture) : null), [picture]);
+  useEffect(() => () => (address ? URL.revokeObjectURL(address) : undefined), [address]);
+  return address;
+}
+
+/** The same for a photo's bytes, of a drawing where browsers show no such file. Null until it is known which. */
 export function useFileAddress(photo: Blob | null): string | null {
   const [shown, setShown] = useState<{ of: Blob; as: Blob } | null>(null);
-  const as = photo !== null && shown?.of === photo ? shown.as : null;
-  const file = useMemo(() => (as ? URL.createObjectURL(as) : null), [as]);
-  useEffect(() => () => (file ? URL.revokeObjectURL(file) : undefined), [file]);
   useEffect(() => {
     if (photo === null) return;
     const ended = new AbortController();
@@ -23,7 +24,7 @@ export function useFileAddress(photo: Blob | null): string | null {
     );
     return () => ended.abort();
   }, [photo]);
-  return file;
+  return useAddressOf(photo !== null && shown?.of === photo ? shown.as : null);
 }
 
 /** The same for a photo at an address inside this document. */

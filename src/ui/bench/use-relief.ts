@@ -2,7 +2,7 @@ import { useEffect, useState } from 'preact/hooks';
 import type { LightSide } from '../../photo';
 import type { Problem } from '../../problem';
 import { drawRelief } from '../../reader/relief';
-import { useFileAddress } from './use-file-address';
+import { useAddressOf } from './use-file-address';
 
 /** As the photo is, its slow light taken out, or its slopes seen from a side. */
 export type ReliefView = 'plain' | 'even' | LightSide;
@@ -39,6 +39,6 @@ export function useRelief(photo: Blob): Relief {
       });
     return () => ended.abort();
   }, [photo, view, isKnown]);
-  const file = useFileAddress(drawn.get(view) ?? null);
+  const file = useAddressOf(drawn.get(view) ?? null);
   return { view, onView, file, isDrawing: !isKnown && problem === null, problem };
 }
