@@ -1,6 +1,6 @@
 import { cropGrey, type GreyImage, type Quad } from '../photo';
 import type { FoundLine, StampNets } from './engines';
-import { sharedGround } from './find/find-lines';
+import { isSameLine } from './find/find-lines';
 
 /** Longest side, pixels, up to which the finder's small picture loses no stamp that could be read. */
 const wholeUpTo = 1500;
@@ -19,8 +19,7 @@ export async function lookCloser(
   const { width, height } = photo;
   if (Math.max(width, height) <= wholeUpTo) return [];
   const found: FoundLine[] = [];
-  const isNew = ({ quad }: FoundLine): boolean =>
-    [...known, ...found].every((other) => sharedGround(other.quad, quad) < 0.3);
+  const isNew = ({ quad }: FoundLine): boolean => ![...known, ...found].some((other) => isSameLine(other.quad, quad));
   for (const [across, down] of [
     [0, 0],
     [1, 0],

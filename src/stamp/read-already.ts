@@ -1,5 +1,5 @@
 import type { Quad } from '../photo';
-import { sharedGround } from './find/find-lines';
+import { isSameLine } from './find/find-lines';
 import { looksLikeCode } from './looks-like-code';
 import { angleBetween, directionOf, fromOtherSide } from './sides';
 import { sure } from './sure';
@@ -11,12 +11,11 @@ export interface PlaceRead {
   line: StampLine | null;
 }
 
-/** Two looks frame the same line in boxes that share more ground than this, and are turned less, degrees. */
-const sameGround = 0.3;
+/** Two looks frame the same line in boxes that are turned less, degrees. */
 const sameTurn = 25;
 
 const isSamePlace = (one: Quad, other: Quad): boolean =>
-  sharedGround(one, other) > sameGround && angleBetween(directionOf(one), directionOf(other)) < sameTurn;
+  isSameLine(one, other) && angleBetween(directionOf(one), directionOf(other)) < sameTurn;
 
 /** Whether a look that finds a place can tell no more of it than was read there. */
 export type Settling = (quad: Quad, places: readonly PlaceRead[]) => boolean;
@@ -61,6 +60,6 @@ export const settledFromAskew =
     const askew = Math.min(apart, 180 - apart);
     const lines = linesAt(quad, places);
     if (askew <= leastAskew) return lines.some(isSurelyWords);
-    const isSeenElsewhere = askew > mostAskew && linesAt(fromOtherSide(quad), places).length === 0;
-    return (lines.length === 0 && isSeenElsewhere) || settledFromOtherSide(quad, places);
+    if (lines.length > 0) return !lines.some(isNearlySure);
+    return askew > mostAskew && linesAt(fromOtherSide(quad), places).length === 0;
   };

@@ -2,7 +2,7 @@ import { type GreyImage, type Quad, release } from '../photo';
 import { askPrint } from './agreed';
 import { bare } from './bare';
 import type { FoundLine, PrintReader, StampNets } from './engines';
-import { sharedGround } from './find/find-lines';
+import { isSameLine } from './find/find-lines';
 import { findSideways, looksAslant, mayLieAskew } from './find-turned';
 import { type Ground, lineReader } from './line-reader';
 import { lookCloser } from './look-closer';
@@ -38,8 +38,7 @@ const enlarged = 2.5;
 const smallUpTo = 800;
 /** Pieces are one line where together they spell a code that is this likely. */
 const leastJoined = 0.5;
-/** Two boxes that share more ground than this are the same line. */
-const sameGround = 0.3;
+
 /**
  * Stamped lines by the nets: the finder looks at the whole photo, the recogniser only at lines worth reading. Where no
  * code is surely read, the finder looks again in a smaller size, in a larger one where the photo is small, then at the
@@ -90,7 +89,7 @@ export async function readWithNets(
       const line = await read(seen, on);
       if (on === whole) placesRead.push({ quad: seen.quad, line });
       if (line === null || !counts(line)) continue;
-      const same = lines.filter(({ quad }) => sharedGround(quad, line.quad) > sameGround);
+      const same = lines.filter(({ quad }) => isSameLine(quad, line.quad));
       if (same.length === 0) await add(line, seen.quad, on);
       else if (isCode(line) && same.every((other) => !isCode(other) || isSurer(line, other))) {
         const others = lines

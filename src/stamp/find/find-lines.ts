@@ -45,6 +45,11 @@ export function proposeLines(image: GreyImage, most: number): LineProposal[] {
   return kept;
 }
 
+/** Two boxes that share more ground than this are of the same line. */
+const sameGround = 0.3;
+
+export const isSameLine = (one: Quad, other: Quad): boolean => sharedGround(one, other) > sameGround;
+
 /** Ground that two quads' rectangles share, as a share of the ground of both, 0 to 1. */
 export function sharedGround(a: Quad, b: Quad): number {
   const first = quadBounds(a);
