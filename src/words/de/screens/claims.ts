@@ -3,6 +3,12 @@ import type { ScreenWords } from '../../screen-words';
 /** What the seller states, row by row. */
 export const claimsStrings: ScreenWords['claims'] = {
   title: 'Was das Angebot sagt',
+  sizes: {
+    sides: { width: 'Breite', height: 'Höhe', depth: 'Tiefe', strap: 'Riemen', handle: 'Griff' },
+    named: (side, length) => `${side} ${length}`,
+    row: (lengths, sides) => `${lengths}; die Seiten sind nicht genannt, üblich ist ${sides}`,
+    alone: (length) => `${length}; welche Seite, ist nicht gesagt`,
+  },
   none: 'Das Angebot sagt nichts, was sich prüfen lässt.',
   notPlaced: (count) => `Gesagt, nicht zugeordnet (${count})`,
   says: {
@@ -54,12 +60,6 @@ export const claimsStrings: ScreenWords['claims'] = {
     notReturned: 'ausgeschlossen',
     hedged: 'mit Vorbehalt genannt',
     denied: (words) => `nicht ${words}`,
-  },
-  sizes: {
-    sides: { width: 'Breite', height: 'Höhe', depth: 'Tiefe', strap: 'Riemen', handle: 'Griff' },
-    named: (side, length) => `${side} ${length}`,
-    row: (lengths, sides) => `${lengths}; die Seiten sind nicht genannt, üblich ist ${sides}`,
-    alone: (length) => `${length}; welche Seite, ist nicht gesagt`,
   },
   kinds: {
     made: 'Hergestellt',
