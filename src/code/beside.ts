@@ -1,5 +1,6 @@
 import type { MakerFile } from '../maker/types';
 import { periodSpans, reachOfAbout, type Span, spansMeet } from '../span';
+import { bare } from '../stamp';
 import type { Beside } from './beside-types';
 import type { DecodeOptions } from './decode';
 import { plainSigns, tidyCode } from './typed';
@@ -10,7 +11,7 @@ type Mark = MakerFile['marks'][number];
 /** Shortest code that is looked for beside a mark: of less nearly every text is one and a mark. */
 const leastCode = 3;
 
-const bare = (text: string): string => plainSigns(text).replace(/[^A-Z0-9]/g, '');
+const plainCode = (text: string): string => bare(plainSigns(text));
 
 /** Whether a mark of some years only can stand on a piece of these; of which models it is tells nothing where none is named. */
 const isOfTime = ({ used }: Mark, span: Span | null): boolean =>
@@ -31,7 +32,7 @@ const without = ({ rest, marks }: Split, known: readonly Mark[]): Split[] =>
       const behind = rest.endsWith(text) ? rest.slice(0, -text.length).replace(/[^A-Z0-9)\]}]{1,4}$/, '') : null;
       const before = rest.startsWith(text) ? rest.slice(text.length).replace(/^[^A-Z0-9([{]{1,4}/, '') : null;
       return [before, behind].flatMap((left) =>
-        left !== null && bare(left).length >= leastCode ? [{ rest: left, marks: [...marks, { mark, text }] }] : [],
+        left !== null && plainCode(left).length >= leastCode ? [{ rest: left, marks: [...marks, { mark, text }] }] : [],
       );
     }),
   );
@@ -56,13 +57,13 @@ export function withoutMarks(
       const found = splits.flatMap(({ rest, marks }) => {
         const read = decodeRest(rest, file);
         const [reading] = read.readings;
-        if (reading?.system.maker !== file.maker || bare(reading.text) !== bare(rest)) return [];
+        if (reading?.system.maker !== file.maker || plainCode(reading.text) !== plainCode(rest)) return [];
         if (!marks.every(({ mark }) => isOfTime(mark, reading.span))) return [];
         return [{ read, beside: marks.map(({ mark, text }) => besideOf(mark, text, file.maker)) }];
       });
       const [first] = found;
       if (!first) continue;
-      if (new Set(found.map(({ read }) => bare(read.code))).size > 1) return decoding;
+      if (new Set(found.map(({ read }) => plainCode(read.code))).size > 1) return decoding;
       const { id, from, open } = decoding;
       return { ...first.read, id, from, accepted: true, ...(open ? { open } : {}), beside: first.beside };
     }
@@ -82,7 +83,7 @@ export function withMarksBeside(
   const known = (file?.marks ?? []).filter((mark) => isOfTime(mark, reading.span));
   const found = lines.flatMap((line) =>
     known
-      .filter(({ texts }) => texts.some((text) => bare(text) !== '' && bare(text) === bare(line)))
+      .filter(({ texts }) => texts.some((text) => plainCode(text) !== '' && plainCode(text) === plainCode(line)))
       .slice(0, 1)
       .map((mark) => besideOf(mark, tidyCode(line), reading.system.maker!)),
   );

@@ -1,4 +1,4 @@
-import { shapesOf } from '../stamp';
+import { bare, shapesOf } from '../stamp';
 import { acceptanceLevel, type Settled } from './settle';
 import type { LeftOpen, Nearest } from './types';
 
@@ -15,7 +15,7 @@ const nearDigits: readonly (readonly [letters: RegExp, digit: string])[] = [
 
 /** The letters and digits of a text with each twin as its digit: equal where a stamp may leave open which it is. */
 const twinsOf = (text: string): string =>
-  nearDigits.reduce((twins, [letters, digit]) => twins.replace(letters, digit), text.replace(/[^A-Z0-9]/g, ''));
+  nearDigits.reduce((twins, [letters, digit]) => twins.replace(letters, digit), bare(text));
 
 /**
  * Whether a text that no system explains counts as read all the same (an impossible month is a finding). Not where it

@@ -1,5 +1,5 @@
 import type { MakerFile } from '../maker/types';
-import { weighRuns } from '../stamp';
+import { bare, weighRuns } from '../stamp';
 import type { Lattice } from '../stamp/types';
 import { withoutMarks } from './beside';
 import { type Book, openBook } from './book';
@@ -10,7 +10,7 @@ import { nearestCodes } from './nearest';
 import { shapeShare, shares, typedShares } from './prior';
 import { lengthFits, misfitLayout, readLayout, unnamedMisfits } from './read-layout';
 import { freeSearch, type Step, stepsOf } from './search';
-import { bare, dedupeNearest, type Settled, settle, type Weighed, type WeighedMisfit } from './settle';
+import { dedupeNearest, type Settled, settle, type Weighed, type WeighedMisfit } from './settle';
 import { tidyCode, typedLattice } from './typed';
 import type { Decoding, Nearest, Reading } from './types';
 

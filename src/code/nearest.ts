@@ -1,3 +1,4 @@
+import { bare } from '../stamp';
 import type { BookSystem } from './book';
 import type { Difference } from './difference';
 import { interpret } from './interpret';
@@ -26,14 +27,14 @@ const lengthApart = ({ shortest, cells }: LaidLayout, length: number): number =>
 /** Valid codes at most two characters away, most likely misreading first. */
 export function nearestCodes(written: string, systems: readonly BookSystem[], latestYear?: number): Nearest[] {
   const code = tidyCode(written);
-  const bare = code.replace(/[^A-Z0-9]/g, '');
-  if (bare.length === 0 || code.length > longest) return [];
+  const signs = bare(code).length;
+  if (signs === 0 || code.length > longest) return [];
   const forwards = stepsOf(looseLattice(code));
   const backwards = [...forwards].reverse();
   const layouts = systems
     .flatMap((system) => system.layouts.map((laid) => ({ system, laid })))
-    .filter(({ laid }) => laid.shortest <= code.length + mostChanges && laid.cells.length >= bare.length - mostChanges)
-    .sort((a, b) => lengthApart(a.laid, bare.length) - lengthApart(b.laid, bare.length))
+    .filter(({ laid }) => laid.shortest <= code.length + mostChanges && laid.cells.length >= signs - mostChanges)
+    .sort((a, b) => lengthApart(a.laid, signs) - lengthApart(b.laid, signs))
     .slice(0, mostLayouts);
   const found: Nearest[] = [];
   for (const { system, laid } of layouts) {
@@ -96,7 +97,6 @@ export function changesBetween(written: string, meant: string): Change[] {
   return changes.reverse();
 }
 
-const bare = (text: string) => tidyCode(text).replace(/[^A-Z0-9]/g, '');
 /** More changes than this are no longer told one by one. */
 const mostTold = 2;
 
@@ -105,7 +105,7 @@ const mostTold = 2;
  * only not certain enough; empty where too much differs to say it.
  */
 export function differencesBetween(read: string, text: string): Difference[] | null {
-  if (bare(read) === bare(text)) return null;
+  if (bare(tidyCode(read)) === bare(tidyCode(text))) return null;
   const changes = changesBetween(tidyCode(read), text);
   return changes.length > mostTold ? [] : changes.map(({ difference }) => difference);
 }

@@ -1,3 +1,4 @@
+import { bare } from '../stamp';
 import type { BookSystem } from './book';
 import type { Meaning } from './interpret';
 import type { LaidLayout } from './layout';
@@ -53,7 +54,7 @@ export function expectedShare(
 const rarer = 10;
 
 /** What a recogniser expects of a text of so many letters and digits before it looks. */
-const chanceOf = (text: string): number => rarer ** -text.replace(/[^A-Z0-9]/g, '').length;
+const chanceOf = (text: string): number => rarer ** -bare(text).length;
 
 /** Share of one text among all that have the shape of these cells, as a multiple of what a recogniser expects. */
 export const wideShare = (cells: readonly { wide: string }[]): number =>

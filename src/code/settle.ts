@@ -1,3 +1,4 @@
+import { bare } from '../stamp';
 import type { Misfit, Nearest, Reading } from './types';
 
 /**
@@ -29,8 +30,6 @@ export interface Settled {
   nearest: Nearest[];
 }
 
-/** Letters and digits alone: separators that may be there or not do not make another code. */
-export const bare = (text: string) => text.replace(/[^A-Z0-9]/g, '');
 const keyOf = ({ text, system }: { text: string; system: Reading['system'] }) => `${system.maker ?? ''}\n${bare(text)}`;
 const sumOf = (items: { weight: number }[]) => items.reduce((sum, { weight }) => sum + weight, 0);
 

@@ -1,4 +1,5 @@
 export { isCutBy, withWholeLine } from './at-edge';
+export { bare } from './bare';
 export type {
   Box,
   FoundLine,
