@@ -10,7 +10,7 @@ import {
   wordsOf,
 } from '../text';
 import type { Group } from './material-of-piece';
-import { findParts, firstPartFrom } from './parts';
+import { firstPartFrom, partsIn } from './parts';
 import type { Passage } from './passage';
 import type { Part } from './types';
 
@@ -85,14 +85,6 @@ const opensWithPart = textPattern(`^\\s{0,3}(?:(?:${anyOf(wordsOf('article', 'po
 export function partDescribed(from: Passage, start: number, end: number): Exclude<Part, 'body'> | null {
   const part = partOf(from.folded.text, { start, end }, partsNear(partsIn(from), { start }), from.language)?.value;
   return part === undefined || part === 'body' ? null : part;
-}
-
-const known = new WeakMap<Passage, Hit<Part>[]>();
-/** The parts that a passage names, looked for once. */
-export function partsIn(from: Passage): Hit<Part>[] {
-  const parts = known.get(from) ?? findParts(from.folded);
-  known.set(from, parts);
-  return parts;
 }
 
 /** Further away than any clause reaches. */

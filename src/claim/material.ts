@@ -3,8 +3,9 @@ import type { MakerFile } from '../maker/types';
 import { anyOf, type Hit, phrasePattern, rightAhead, textPattern, wordsOf } from '../text';
 import { groupsIn, materialOf, vocabularyOf } from './material-groups';
 import { type Group, isBareBrass, isOfMetal, isOfPiece, isOfTitle } from './material-of-piece';
-import { partOf, partsIn, partsNear } from './material-part';
+import { partOf, partsNear } from './material-part';
 import { notPlaced } from './not-placed';
+import { partsIn } from './parts';
 import { type ClaimDraft, type Passage, saidIn, saidInData } from './passage';
 import type { Part } from './types';
 

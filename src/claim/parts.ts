@@ -10,6 +10,7 @@ import {
   textPattern,
   wordsOf,
 } from '../text';
+import type { Passage } from './passage';
 import type { Part } from './types';
 
 const find = phraseFinder(partWords);
@@ -19,6 +20,14 @@ const kindOfBag = textPattern(`(?:${phrasePattern(wordsOf('bag')).source})\\s(?:
 /** The parts of a piece that a folded text names, in its order. */
 export const findParts = (folded: Folded): Hit<Part>[] =>
   (find(folded) as Hit<Part>[]).filter(({ foldedStart }) => !kindOfBag.test(rightAhead(folded.text, foldedStart)));
+
+const known = new WeakMap<Passage, Hit<Part>[]>();
+/** The parts that a passage names, looked for once. */
+export function partsIn(from: Passage): Hit<Part>[] {
+  const parts = known.get(from) ?? findParts(from.folded);
+  known.set(from, parts);
+  return parts;
+}
 
 /**
  * The part that words of a text are most likely said of: the next one behind them in their clause, else the last one

@@ -15,7 +15,7 @@ import {
 } from '../text';
 import { datesIn } from './dates-in';
 import { detailsOf } from './event-details';
-import { findParts } from './parts';
+import { partsIn } from './parts';
 import { type ClaimDraft, foldedRange, type Passage, saidIn } from './passage';
 import { partsOf, relined } from './replaced-parts';
 import { isBeforeAccessory, isOfAccessory } from './subject';
@@ -55,7 +55,7 @@ const nothing = phrasePattern(wordsOf('nothing'));
  */
 export function replacedClaims(passages: Passage[], readAt: string): ClaimDraft[] {
   return passages.flatMap((from) => {
-    const parts = findParts(from.folded);
+    const parts = partsIn(from);
     const drafts = findWords(from.folded).flatMap((word): Replaced[] => {
       const { text } = from.folded;
       if (isLeftOut(from, word, readAt)) return [];
