@@ -9,13 +9,14 @@ import { type HeadTags, headTag } from '../structured/open-graph';
 /** Of the parts of a page's `<title>` the one that stands by itself in what is on offer; null where none or several do. */
 function partOnPage(snapshot: Snapshot, area: Area, title: string): string | null {
   const parts = partsOf(title);
+  if (parts.length < 2) return null;
   const standing = new Set<string>();
   for (const [index, { shown, pieces }] of snapshot.elements.entries()) {
     if (shown !== 'shown' || area.outside[index] === 1 || pieces[1] - pieces[0] > mostPieces) continue;
     const words = visibleText(snapshot, index, { most: maxTitle }).replace(/\s+/g, ' ').trim();
     if (parts.includes(words)) standing.add(words);
   }
-  return parts.length > 1 && standing.size === 1 ? ([...standing][0] as string) : null;
+  return standing.size === 1 ? ([...standing][0] as string) : null;
 }
 const mostPieces = 4;
 
