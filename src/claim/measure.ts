@@ -44,14 +44,14 @@ function withoutRepeats(drafts: readonly ClaimDraft[]): ClaimDraft[] {
     else rows.push([draft]);
   }
   const seen = new Set<string>();
-  const all = rows.flat();
-  const named = all.filter(isNamed).flatMap((one) => sideOf(one) ?? []);
-  const ofRows = rows.flatMap((row) => (row.length > 1 ? row.flatMap((one) => sideOf(one) ?? []) : []));
+  const named = drafts.filter(isNamed);
+  const namedSides = new Set(named.map(sideOf));
+  const sidesOfRows = new Set(rows.filter((row) => row.length > 1).flatMap((row) => row.map(sideOf)));
   // "Busta, 28 cm … width 28 height 17": the length that its name has is one of the sides.
   const isOneOf = (one: ClaimDraft, row: readonly ClaimDraft[]): boolean => {
     const mm = sideOf(one);
     if (mm === null || isNamed(one)) return false;
-    return (named.length > 1 && named.includes(mm)) || (row.length === 1 && ofRows.includes(mm));
+    return (named.length > 1 && namedSides.has(mm)) || (row.length === 1 && sidesOfRows.has(mm));
   };
   return rows
     .map((row) => row.filter((one) => !isOneOf(one, row)))
