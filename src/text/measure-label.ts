@@ -1,4 +1,4 @@
-import { anyLanguage } from './each-language';
+import { anyWithGaps } from './each-language';
 import { afterLast } from './ends';
 import { japanese } from './japanese';
 import { wordsOf } from './lexicon';
@@ -24,7 +24,8 @@ export function lettersFor(language: string | null): Set<string> {
 
 const about = anyOf(wordsOf('about'));
 const hedged = new RegExp(`(?:${about})\\.?\\s{0,2}$`, 'u');
-const crossed = new RegExp(`^\\s?(?:[x×*]|${anyLanguage(asCross)})\\s?$`, 'u');
+/** What stands between two sides that are measured across each other: "x", "by". On text folded by `foldWords`. */
+export const crossing = new RegExp(`^\\s?(?:[x×*]|${anyWithGaps(asCross)})\\s?$`, 'u');
 const letterBefore = /(?:^|[^\p{L}])\(?([a-z]{1,2})\)?[\s.:=]{0,3}$/u;
 const letterAfter = /^\s{0,2}\(?([a-z]{1,2})\)?(?![\p{L}])/u;
 
@@ -39,7 +40,7 @@ function labelBefore(text: string, start: number, letters: Set<string>): Label |
   const near = strap ?? found[found.length - 1];
   if (!near || /[.,]\s|、/.test(clause.slice(near.end).replace(hedged, ''))) return null;
   // "12 inches across by 8": the label is of the number ahead of it.
-  if (crossed.test(clause.slice(near.end))) return null;
+  if (crossing.test(clause.slice(near.end))) return null;
   return { dimension: near.value, letter: null };
 }
 

@@ -1,8 +1,8 @@
-import { anyLanguage, anyWithGaps } from './each-language';
+import { anyLanguage } from './each-language';
 import { foldWords } from './fold';
-import { withoutLabels } from './measure-label';
+import { crossing, withoutLabels } from './measure-label';
 import type { Term, Unit } from './measure-term';
-import { aboutLength, asCross, sizeHeading } from './unit-words';
+import { aboutLength, sizeHeading } from './unit-words';
 
 const unitFirst = /(?:^|[^\p{L}\d])(cm|mm|in|inch(?:es)?)\.?[ :)]{1,3}$/iu;
 /** "17D cm", "21 hoog cm": the unit behind the label. */
@@ -30,8 +30,6 @@ const heading = new RegExp(
   `(?:${anyLanguage(sizeHeading)})[\\s:(]{0,4}(?:${anyLanguage(aboutLength)})?[\\s):]{0,3}$`,
   'u',
 );
-
-const crossing = new RegExp(`^\\s?(?:[x×*]|${anyWithGaps(asCross)})\\s?$`, 'u');
 
 /** Whether each number stands across from the one before: "30 x 21 x 17", "28 by 21, 9 deep", whose third says its side. */
 const isCrossed = (plain: string, terms: readonly Term[]): boolean =>
