@@ -22,7 +22,8 @@ const pieceOnly = textPattern(
 function subjectOfMaking(from: Passage, start: number, end: number): string | null {
   const { text } = from.folded;
   const clause = clauseAround(text, start, end);
-  const ahead = rightAhead(text, start).slice(-(start - clause.start) || text.length);
+  const own = text.slice(clause.start, start);
+  const ahead = rightAhead(own, own.length);
   const found = verbAhead.exec(ahead);
   if (found) return ahead.slice(0, found.index);
   const auxiliary = verbBehind.test(text.slice(end, clause.end)) ? auxiliaryAhead.exec(ahead) : null;
