@@ -108,6 +108,8 @@ function joinRanges(found: { price: FoundPrice; amount: Amount }[], folded: Fold
  */
 const withYen = (text: string, { language }: PriceHints): string =>
   /^ja/i.test(language ?? '') ? text.replace(/\\(?=\s?\d)/g, '¥') : text;
+/** One sign for one, so that places stay: words are quoted as the text has them. */
+const foldSums = (text: string, hints: PriceHints): Folded => ({ ...foldText(withYen(text, hints)), source: text });
 
 /**
  * All prices of a text, in order. An amount needs a currency sign, a price word beside it, or to be the whole text.
@@ -115,7 +117,7 @@ const withYen = (text: string, { language }: PriceHints): string =>
  * `field`: the text is that of a price field alone, so that the rarest signs count ("Fr.", "KM", "Br").
  */
 export function parsePrices(text: string, hints: PriceHints = {}, field = false): FoundPrice[] {
-  const folded = foldText(withYen(text, hints));
+  const folded = foldSums(text, hints);
   const plain = foldWords(folded.text).text;
   const amounts = findAmounts(folded.text, hints, field);
   const found: { price: FoundPrice; amount: Amount }[] = [];
@@ -158,7 +160,7 @@ const dateLike = /^\s*\d{1,2}[./-]\d{1,2}[./-]\d{2,4}\s*$/;
 
 /** Reads a price field ("€ 11.69", "2 285,81 грн.", "1.899,-"); `hint` is text near it or a currency sign. */
 export function parsePriceText(text: string, hint: string | null = null, hints: PriceHints = {}): FieldPrice {
-  const folded = foldText(withYen(text, hints)).text;
+  const folded = foldSums(text, hints).text;
   const amounts = dateLike.test(folded) ? [] : findAmounts(folded, hints, true);
   const chosen = amounts.find((amount) => amount.sign) ?? amounts[0];
   const alone = chosen?.sign ?? firstSign(folded) ?? firstSign(foldText(hint ?? '').text);

@@ -210,6 +210,13 @@ describe('currency signs that several countries share', () => {
     const [found] = parsePrices(text, hints);
     expect([found?.price.currency, found?.caveats]).toEqual([currency, caveats]);
   });
+
+  it('quotes a yen sign that Shift_JIS had as a backslash as the text has it', () => {
+    const text = '送料込 価格 \\38,000 です';
+    const [found] = parsePrices(text, { language: 'ja' });
+    expect(found).toMatchObject({ words: '\\38,000', price: { currency: 'JPY', minor: 38_000 } });
+    expect(text.slice(found?.start, found?.end)).toBe(found?.words);
+  });
 });
 
 describe('amounts without a sign', () => {
