@@ -1,8 +1,8 @@
 import { sinceSpan } from '../span';
 import { defineMark, type MarkFound, rowSource } from './define';
+import { foundByForms, type WrittenForm } from './forms';
 import { groupedNumber, numberWords } from './number-series';
-import type { RowName } from './row-names';
-import { foundByRow, rowOf, rowsById } from './rows';
+import { rowsById } from './rows';
 import type { PatentedFastener } from './says';
 import table from './tables/fasteners.json';
 
@@ -10,7 +10,7 @@ const rows = rowsById(table.rows);
 /** "Pat. 2,717,437" and the like: the number needs the word before it. */
 const patentNumber =
   /\bPat(?:ent)?s?\b\.?\s{0,8}(?:Nos?\b\.?|#)?[\s:]{0,8}(?:US\s)?(?<number>\d{1,3}(?:[,.]\d{3})+|\d{4,7})\b/giu;
-const words: { row: RowName; pattern: RegExp }[] = [
+const words: WrittenForm[] = [
   { row: 'hook-and-loop', pattern: /\bhook[\s-](?:and|&|n)[\s-]loop\b/giu },
   {
     row: 'nylon-coil',
@@ -25,7 +25,7 @@ const caution = 'fastener-replaced';
  */
 export const fastener = defineMark({
   id: 'fastener',
-  find: (text) => [...byPatent(text), ...byKind(text)].sort((a, b) => a.start - b.start),
+  find: (text) => [...byPatent(text), ...foundByForms(words, rows, text, caution)].sort((a, b) => a.start - b.start),
 });
 
 function byPatent(text: string): MarkFound[] {
@@ -48,10 +48,3 @@ function byPatent(text: string): MarkFound[] {
     ];
   });
 }
-
-const byKind = (text: string): MarkFound[] =>
-  words.flatMap(({ row, pattern }) =>
-    [...text.matchAll(pattern)].flatMap((match) =>
-      foundByRow(rowOf(rows, row), match.index, match.index + match[0].length, caution),
-    ),
-  );

@@ -1,6 +1,6 @@
-import { defineMark, type MarkFound, standsOnPiece } from './define';
-import type { RowName } from './row-names';
-import { foundByRow, rowOf, rowsById } from './rows';
+import { defineMark, standsOnPiece } from './define';
+import { foundByForms, type WrittenForm } from './forms';
+import { rowsById } from './rows';
 import table from './tables/us-textile-laws.json';
 
 const rows = rowsById(table.rows);
@@ -10,12 +10,11 @@ const fibres =
 const shareOf = (names: string) =>
   new RegExp(`\\b\\d{1,3}\\s?%\\s+(?:\\p{L}+\\s)?(?:${names})\\b|\\b(?:${names})\\s+\\d{1,3}\\s?%`, 'giu');
 
-const forms: { row: RowName; pattern: RegExp }[] = [
+const forms: WrittenForm[] = [
   { row: 'reprocessed-wool', pattern: /\bre(?:processed|used)\s+wool\b/giu },
   { row: 'wool-share', pattern: shareOf('wool') },
   { row: 'fibre-shares', pattern: shareOf(fibres) },
 ];
-const caution = 'law-of-us';
 
 /**
  * Usual since the laws that ask for them; softly, since makers could write so before.
@@ -24,13 +23,12 @@ const caution = 'law-of-us';
 export const fibreLaw = defineMark({
   id: 'fibre-law',
   find: (text, where) =>
-    forms
-      .flatMap(({ row, pattern }) =>
-        [...text.matchAll(pattern)].flatMap((match): MarkFound[] => {
-          // "Reprocessed wool" is a label's word wherever it stands.
-          const counts = row === 'reprocessed-wool' || standsOnPiece(text, match.index, where);
-          return counts ? foundByRow(rowOf(rows, row), match.index, match.index + match[0].length, caution) : [];
-        }),
-      )
-      .sort((a, b) => a.start - b.start),
+    // "Reprocessed wool" is a label's word wherever it stands.
+    foundByForms(
+      forms,
+      rows,
+      text,
+      'law-of-us',
+      (row, at) => row === 'reprocessed-wool' || standsOnPiece(text, at, where),
+    ),
 });

@@ -1,5 +1,6 @@
 import { findPlaces } from '../text';
 import { defineMark, type FoundWhere, type MarkFound } from './define';
+import type { WrittenForm } from './forms';
 import type { RowName } from './row-names';
 import { foundByRow, rowOf, rowsById } from './rows';
 import table from './tables/origin-wording.json';
@@ -10,7 +11,7 @@ const rows = rowsById(table.rows);
  * The words that call up each row. `alone`: the name counts wherever it stands on print; else only after "made in",
  * since Korea, Ceylon and Persia are also words of other things.
  */
-const wordings: { row: RowName; pattern: RegExp; alone: boolean }[] = [
+const wordings: (WrittenForm & { alone: boolean })[] = [
   { row: 'occupied-japan', pattern: /\boccupied\s+japan\b/giu, alone: true },
   { row: 'nippon', pattern: /\bnippon\b/giu, alone: false },
   {

@@ -1,5 +1,5 @@
 import { defineMark } from './define';
-import { foundByForms, type WrittenForm } from './forms';
+import { foundOnLabel, type WrittenForm } from './forms';
 import { rowsById } from './rows';
 import table from './tables/phone-numbers.json';
 
@@ -33,5 +33,5 @@ const forms: WrittenForm[] = [
 /** When numbers of that form were in use: the label is no older. */
 export const phoneNumber = defineMark({
   id: 'phone-number',
-  find: (text, where) => foundByForms(forms, rows, text, where),
+  find: (text, where) => foundOnLabel(forms, rows, text, where),
 });

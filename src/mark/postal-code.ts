@@ -1,5 +1,5 @@
 import { defineMark } from './define';
-import { foundByForms, type WrittenForm } from './forms';
+import { foundOnLabel, type WrittenForm } from './forms';
 import { rowsById } from './rows';
 import table from './tables/postal-codes.json';
 
@@ -43,5 +43,5 @@ const forms: WrittenForm[] = [
 /** When that kind of postal code was introduced: the label is no older. */
 export const postalCode = defineMark({
   id: 'postal-code',
-  find: (text, where) => foundByForms(forms, rows, text, where),
+  find: (text, where) => foundOnLabel(forms, rows, text, where),
 });

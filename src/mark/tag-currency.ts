@@ -1,6 +1,6 @@
 import { defineMark } from './define';
-import type { RowName } from './row-names';
-import { foundByRow, rowOf, rowsById } from './rows';
+import { foundByForms, type WrittenForm } from './forms';
+import { rowsById } from './rows';
 import table from './tables/tag-currencies.json';
 
 const rows = rowsById(table.rows);
@@ -11,7 +11,7 @@ const either = (sign: string) =>
     'gu',
   );
 
-const forms: { row: RowName; pattern: RegExp }[] = [
+const forms: WrittenForm[] = [
   { row: 'dem', pattern: either('DM|DEM') },
   // Francs alone are Swiss ones too, which are paid to this day.
   { row: 'frf', pattern: either('FRF|FF|[Ff]rancs [Ff]rançais|French [Ff]rancs') },
@@ -28,7 +28,6 @@ const forms: { row: RowName; pattern: RegExp }[] = [
       /(?<![\d/])\d{1,2}\/(?:\d{1,2}d?|-)(?![\d/])(?=[^\n]{0,20}\b(?:tax|net|each)\b)|£\d{1,4}[.\s-]\d{1,2}s?[.\s-]\d{1,2}d/giu,
   },
 ];
-const caution = 'dates-sale';
 
 /**
  * When the currency of a price was in use, and so about when the piece was sold. It stands on a tag read from a photo: a
@@ -39,15 +38,8 @@ export const tagCurrency = defineMark({
   find: (text, { foundIn }) =>
     foundIn === 'listing'
       ? []
-      : forms
-          .flatMap(({ row, pattern }) =>
-            [...text.matchAll(pattern)].flatMap((match) =>
-              foundByRow(rowOf(rows, row), match.index, match.index + match[0].length, caution).map((found) => ({
-                ...found,
-                // A price in euro does not make the piece younger: unsold stock was priced anew.
-                spans: row === 'eur' ? [] : found.spans,
-              })),
-            ),
-          )
-          .sort((a, b) => a.start - b.start),
+      : foundByForms(forms, rows, text, 'dates-sale').map((found) =>
+          // A price in euro does not make the piece younger: unsold stock was priced anew.
+          found.says.kind === 'row' && found.says.row === 'eur' ? { ...found, spans: [] } : found,
+        ),
 });

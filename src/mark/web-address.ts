@@ -1,5 +1,5 @@
 import { defineMark } from './define';
-import { foundByForms, type WrittenForm } from './forms';
+import { foundOnLabel, type WrittenForm } from './forms';
 import { rowsById } from './rows';
 import table from './tables/codes-and-web.json';
 
@@ -14,5 +14,5 @@ const forms: WrittenForm[] = [
 /** The web is open to the public since August 1991: a label with an address is no older. */
 export const webAddress = defineMark({
   id: 'web-address',
-  find: (text, where) => foundByForms(forms, rows, text, where),
+  find: (text, where) => foundOnLabel(forms, rows, text, where),
 });
