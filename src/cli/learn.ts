@@ -1,4 +1,3 @@
-import { readFileSync } from 'node:fs';
 import { parseArgs } from 'node:util';
 import {
   type Explanation,
@@ -10,7 +9,8 @@ import {
   writeLearned,
 } from '../code';
 import { sayKnownFault, sayLayoutPart, strings } from '../words';
-import { makerFileAt, placeOf } from './maker-file-at';
+import { textAt } from './file-text';
+import { makerFileAt } from './maker-file-at';
 import { runMain } from './run-main';
 
 /*
@@ -23,16 +23,8 @@ import { runMain } from './run-main';
 
 const usage = 'usage: npm run -s learn -- [--json] [--into MAKERFILE --id ID] CODES';
 
-function readText(path: string): string {
-  try {
-    return readFileSync(placeOf(path), 'utf8');
-  } catch (error) {
-    throw new Error(`${path}: cannot be read: ${error instanceof Error ? error.message : 'no reason given'}`);
-  }
-}
-
 function readKnownCodes(path: string): KnownCode[] {
-  const rows = readKnownList(readText(path));
+  const rows = readKnownList(textAt(path));
   const faults = rows.flatMap(({ row, fault }) => (fault ? [`${path} line ${row}: ${sayKnownFault(fault)}`] : []));
   if (faults.length > 0) throw new Error(faults.join('\n'));
   return rows.flatMap(({ known }) => (known ? [known] : []));

@@ -1,4 +1,4 @@
-import { existsSync, readFileSync } from 'node:fs';
+import { existsSync } from 'node:fs';
 import { dirname, resolve } from 'node:path';
 import { parseArgs } from 'node:util';
 import * as z from 'zod';
@@ -6,6 +6,7 @@ import { inPixelsOf, type Mark, type Measure, markSchema, measureMarks, type Pix
 import type { Problem } from '../problem';
 import { sayProblem } from '../words';
 import { problemWords } from './check-report';
+import { textAt } from './file-text';
 import { openPhotoFile } from './photo-file';
 import { runMain } from './run-main';
 
@@ -127,12 +128,7 @@ async function main(): Promise<number> {
 }
 
 function parsed(path: string): unknown {
-  let text: string;
-  try {
-    text = readFileSync(path, 'utf8');
-  } catch {
-    throw new Error(`${path}: the file cannot be read`);
-  }
+  const text = textAt(path);
   try {
     return JSON.parse(text) as unknown;
   } catch (error) {

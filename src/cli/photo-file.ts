@@ -16,6 +16,7 @@ import {
   shareWithin,
 } from '../photo';
 import { fail, type Result } from '../problem';
+import { whyNotOpened } from './file-text';
 import { openHeif } from './heif';
 
 /** Files larger than this are no photo of a listing. */
@@ -27,11 +28,10 @@ export async function openPhotoFile(path: string): Promise<Result<OpenedPhoto>> 
   try {
     const { size } = await stat(path);
     if (size > mostBytes)
-      return refuse('photo-too-large', path, `The file has ${size} bytes; at most ${mostBytes} are read.`);
+      return refuse('photo-too-large', path, `the file has ${size} bytes; at most ${mostBytes} are read`);
     bytes = await readFile(path);
   } catch (error) {
-    const missing = (error as NodeJS.ErrnoException).code === 'ENOENT';
-    return refuse('photo-missing', path, missing ? 'There is no file of this name.' : 'The file cannot be read.');
+    return refuse('photo-missing', path, whyNotOpened(error));
   }
   return openPhoto(bytes, path, decodePhoto, readPixels, cutPhoto);
 }

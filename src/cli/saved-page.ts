@@ -5,6 +5,7 @@ import { parse, serialize } from 'parse5';
 import { type Listing, readListing } from '../listing';
 import { webAddressSchema } from '../listing/types';
 import { fail, type Result, succeed } from '../problem';
+import { whyNotOpened } from './file-text';
 
 /** A larger file is no page that a person saved. */
 const mostBytes = 30_000_000;
@@ -55,8 +56,7 @@ function readPageText(path: string): Result<string> {
     if (statSync(path).size > mostBytes) return refuse('page-too-large', 'the file is larger than 30 MB');
     bytes = readFileSync(path);
   } catch (error) {
-    const missing = (error as NodeJS.ErrnoException).code === 'ENOENT';
-    return refuse('page-missing', missing ? 'there is no file of this name' : 'the file cannot be read');
+    return refuse('page-missing', whyNotOpened(error));
   }
   const text = decodeBytes(bytes);
   if (text.includes('\0') || !/<(!doctype\s+html|html|head|body|title|meta|div|main|article|h1|p)[\s>]/i.test(text))

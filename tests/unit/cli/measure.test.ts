@@ -85,7 +85,7 @@ describe('measure on the command line', () => {
     const bad = await run(join(folder, 'bad.json'));
     expect([bad.status, bad.err]).toEqual([2, expect.stringContaining('no list of photos with their marks')]);
     const none = await run(join(folder, 'missing.json'));
-    expect([none.status, none.err]).toEqual([2, expect.stringContaining('cannot be read')]);
+    expect([none.status, none.err]).toEqual([2, expect.stringContaining('there is no file of this name')]);
     expect((await run('--help')).out).toContain('motif-off');
   });
 

@@ -89,7 +89,7 @@ test.each([
   [
     'a missing file',
     () => ['--maker', join(folder, 'missing.json'), 'KV0915'],
-    /missing\.json: there is no such maker file/,
+    /missing\.json: there is no file of this name/,
   ],
   [
     'a file that is not JSON',
