@@ -4,6 +4,7 @@ import {
   anyLanguage,
   anyWithGaps,
   clauseAround,
+  foldedSet,
   foldWords,
   jointWords,
   phrasePattern,
@@ -36,7 +37,7 @@ const halfway = ['pouch', 'pochette', 'clutch'];
 const smallThings = new Set(wordsOf('small-thing'));
 const nouns = wordsOf('bag').filter((word) => !ambiguous.has(word));
 const smallNouns = nouns.filter((word) => smallThings.has(word));
-const small = new Set(smallNouns.map((word) => foldWords(word).text));
+const small = foldedSet(smallNouns);
 
 const bag = phrasePattern(nouns.filter((word) => !smallThings.has(word) && !halfway.includes(word)));
 const second = phrasePattern([...smallNouns, ...halfway]);

@@ -2,7 +2,7 @@ import {
   accessoryWords,
   anyLanguage,
   clauseAround,
-  foldWords,
+  foldedSet,
   type Hit,
   jointWords,
   namesAnothersPiece,
@@ -83,7 +83,7 @@ const opensWithParts = (text: string, { start, end }: Group): boolean =>
   opensText.test(text.slice(sentenceAround(text, start, end).start, start));
 
 /** Words of texture, without those that join: "grained" leaves what is of leather as it is, "lid of" does not. */
-const tellsTexture = new Set(
+const tellsTexture = foldedSet(
   wordsWithout(
     wordsOf('joint-in-material', 'beside-material'),
     'and',
@@ -93,7 +93,7 @@ const tellsTexture = new Set(
     'an',
     'with',
     'other-one',
-  ).map((word) => foldWords(word).text),
+  ),
 );
 
 /** A sentence tells its materials once: "bridle leather, canvas" leaves open what is of canvas. */

@@ -2,10 +2,9 @@ import {
   anyOf,
   clauseAround,
   clauseBeforeComma,
-  foldWords,
+  foldedSet,
   type Hit,
   phrasePattern,
-  type Topic,
   textPattern,
   wordsOf,
 } from '../text';
@@ -15,13 +14,12 @@ import type { Passage } from './passage';
 import type { Part } from './types';
 
 const joinsOnward = /^[\s-]{0,2}(?:の|な|い)?$/u;
-const setOf = (topic: Topic) => new Set(wordsOf(topic).map((word) => foldWords(word).text));
 /** Words that link a part to what it is made of, in folded text. */
-const links = setOf('link-to-material').add("'s").add("'re");
+const links = foldedSet([...wordsOf('link-to-material'), "'s", "'re"]);
 /** A link right before the words: "lining in suede". */
 const linkBefore = textPattern(`(?:${phrasePattern(wordsOf('is', 'made-of')).source}|:)\\s{0,2}$`);
 /** Words that stand between without changing what is said. */
-const fillers = setOf('beside-material');
+const fillers = foldedSet(wordsOf('beside-material'));
 
 /**
  * Whether a part's description goes on to the words behind this gap: only links and fillers stand in it, or one other

@@ -4,6 +4,7 @@ import {
   anyLanguage,
   anyOf,
   findPlaces,
+  foldedSet,
   foldWords,
   japanese,
   japaneseHouses,
@@ -20,7 +21,7 @@ import { colourWords, materialWords } from './material-words';
 import { type Passage, passagesOf, titleOf } from './passage';
 
 /** What a bag is called, in one word: "Velmont satchel" names a maker before it. */
-const nouns = new Set(wordsOf('bag').map((word) => foldWords(word).text));
+const nouns = foldedSet(wordsOf('bag'));
 
 let known: RegExp | null = null;
 const knownWords = (): RegExp => {

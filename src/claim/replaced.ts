@@ -1,5 +1,6 @@
 import {
   clauseAround,
+  foldedSet,
   foldWords,
   type Hit,
   isAboutAnother,
@@ -42,7 +43,7 @@ const notYet = phrasePattern(wordsOf('not-yet'));
 /** "Had to be replaced" is done. */
 const done = phrasePattern(wordsOf('done'));
 /** Told from what is done by their accents alone, which folding takes away: "müsste ersetzt werden". */
-const doneFolded = new Set(wordsOf('done').map((words) => foldWords(words).text));
+const doneFolded = foldedSet(wordsOf('done'));
 const notYetByAccent = wordsOf('not-yet').filter((words) => doneFolded.has(foldWords(words).text));
 
 /** "Nothing was repaired": a denial that only these words make. */

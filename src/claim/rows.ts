@@ -1,4 +1,4 @@
-import { foldWords, type Label, labelOf, partWords, splitLabelled, tableWords, withoutEnd } from '../text';
+import { foldedSet, foldWords, type Label, labelOf, partWords, splitLabelled, tableWords, withoutEnd } from '../text';
 import { findParts } from './parts';
 import { type Passage, passage } from './passage';
 
@@ -8,10 +8,8 @@ import { type Passage, passage } from './passage';
  */
 const ofPiece: readonly (Label | null)[] = ['condition', 'material', 'serial'];
 /** Labels that name no field of a listing and are of the piece: its year, its purchase, its country, repairs, notes. */
-const more = new Set(
-  Object.values(tableWords('piece-label')).flatMap((words) => words.map((word) => foldWords(word).text)),
-);
-const partNames = new Set(Object.values(partWords).flatMap((words) => words.map((word) => foldWords(word).text)));
+const more = foldedSet(Object.values(tableWords('piece-label')).flat());
+const partNames = foldedSet(Object.values(partWords).flat());
 const longestLabel = 40;
 const most = 100;
 

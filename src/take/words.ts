@@ -1,4 +1,4 @@
-import { type Folded, foldWords, type Hit, type Lexicon, phraseFinder } from '../text';
+import { type Folded, foldedSet, type Hit, type Lexicon, phraseFinder } from '../text';
 import words from './words.json' with { type: 'json' };
 
 /**
@@ -17,15 +17,11 @@ export const tellingFinder = <T extends TellingTopic>(...names: T[]): ((text: st
   phraseFinder(Object.fromEntries(names.map((name) => [name, wordsFor(name)])) as Record<T, string[]>);
 
 /** Every word of every topic, folded: what is no name by itself. */
-export const allWords: ReadonlySet<string> = new Set(
-  Object.values<Lexicon>(topics).flatMap((topic) =>
-    Object.values<readonly string[]>(topic)
-      .flat()
-      .map((word) => foldWords(word).text),
-  ),
+export const allWords: ReadonlySet<string> = foldedSet(
+  Object.values<Lexicon>(topics).flatMap((topic) => Object.values<readonly string[]>(topic).flat()),
 );
 
 /** Whether a folded text is, as a whole, one of a topic's words. */
 export function wholeWords(topic: TellingTopic): ReadonlySet<string> {
-  return new Set(wordsFor(topic).map((word) => foldWords(word).text));
+  return foldedSet(wordsFor(topic));
 }

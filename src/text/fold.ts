@@ -110,6 +110,10 @@ export function foldWords(source: string): Folded {
   };
 }
 
+/** Words as a folded text has them: `has` takes a folded word. */
+export const foldedSet = (words: readonly string[]): ReadonlySet<string> =>
+  new Set(words.map((word) => foldWords(word).text));
+
 /** A half-open range of the folded text, as a range of the source with its exact words. */
 export function sourceRange(folded: Folded, start: number, end: number): { start: number; end: number; words: string } {
   if (end <= start) return { start: 0, end: 0, words: '' };

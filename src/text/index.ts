@@ -18,7 +18,7 @@ export { behindDecade, namedDecade } from './date-words';
 export { namedTens, tenNamed } from './decade';
 export { anyLanguage, anyWithGaps } from './each-language';
 export { lastEnd, withoutEnd } from './ends';
-export { type Folded, foldText, foldWords, type Said, sourceRange } from './fold';
+export { type Folded, foldedSet, foldText, foldWords, type Said, sourceRange } from './fold';
 export { isOfFormerPart } from './former-part';
 export { findItemCodes } from './item-code';
 export { japanese, japaneseHouses } from './japanese';

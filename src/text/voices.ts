@@ -1,5 +1,5 @@
 import { withoutEnd } from './ends';
-import { foldWords } from './fold';
+import { foldedSet, foldWords } from './fold';
 import { labelOf } from './label';
 import { withoutLegends } from './legend';
 import { wordsOf } from './lexicon';
@@ -11,8 +11,8 @@ import { phrasePattern } from './phrases';
  * to a heading of the offer. Common practice, no source.
  */
 
-const headings = new Set(wordsOf('other-voices').map((words) => foldWords(words).text));
-const backToSeller = new Set(wordsOf('sellers-part').map((words) => foldWords(words).text));
+const headings = foldedSet(wordsOf('other-voices'));
+const backToSeller = foldedSet(wordsOf('sellers-part'));
 /** No heading is longer. */
 const longest = 48;
 /** "Comments (12)", "Reviews:". */
