@@ -1,7 +1,5 @@
 import { defineUnlistedScript } from 'wxt/utils/define-unlisted-script';
-import { startWithoutSimd } from '../src/reader/print-without-simd';
+import { startPrint } from '../src/reader/print-core';
 
 /** Runs in the print engine's worker, where WASM has no SIMD. */
-export default defineUnlistedScript(() =>
-  startWithoutSimd(globalThis as unknown as Parameters<typeof startWithoutSimd>[0]),
-);
+export default defineUnlistedScript(() => startPrint(globalThis as unknown as Parameters<typeof startPrint>[0], false));

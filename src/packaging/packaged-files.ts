@@ -3,6 +3,7 @@ import { dirname, resolve } from 'node:path';
 import { gunzipSync } from 'node:zlib';
 import { deltaOf } from './delta';
 import { thirdPartyFile } from './licence-file';
+import { packedLanguage } from './word-list';
 
 const root = resolve(import.meta.dirname, '../..');
 export const fromPackage = (path: string): string => resolve(root, 'node_modules', path);
@@ -66,7 +67,8 @@ export function packagedFilesOf(): { files: PackagedFile[]; sources: string[] } 
       ? { relativeDest, contents: changed(readFileSync(absoluteSrc, 'utf8'), replaced, from) }
       : { relativeDest, absoluteSrc };
   });
-  files.push({ relativeDest: 'ocr/eng.traineddata', absoluteSrc: kept('eng.traineddata', unpackedEnglish()) });
+  const english = 'eng.traineddata.packed';
+  files.push({ relativeDest: `ocr/${english}`, absoluteSrc: kept(english, packedLanguage(unpackedEnglish())) });
   const { delta, bytes } = withoutSimd();
   files.push({ relativeDest: `ocr/${delta}`, absoluteSrc: kept(delta, bytes) });
   return { files, sources: [...wanted.map(([, from]) => fromPackage(from)), fromPackage(englishFile)] };
@@ -82,9 +84,9 @@ export function changed(text: string, replaced: readonly (readonly [string, stri
 
 /**
  * The print engine's language file, unpacked: its worker's own unpacking takes 13 MB, just when its WASM starts as well. A
- * packed extension is as small, for its archive packs the file again.
+ * packed extension is as small, for its archive packs the file again, and smaller with the word list in a form of ours.
  */
-const unpackedEnglish = (): Uint8Array => gunzipSync(readFileSync(fromPackage(englishFile)));
+export const unpackedEnglish = (): Uint8Array => gunzipSync(readFileSync(fromPackage(englishFile)));
 
 /** The engine's WASM without SIMD, as what it has beside the one with it: a thirtieth of it. */
 function withoutSimd(): { delta: string; bytes: Uint8Array } {

@@ -9,7 +9,6 @@ export { measureMarks } from './measure';
 export { ciede2000 } from './measure/colour/ciede2000';
 export { measureHandMarks, pointsOf } from './measure/hand';
 export {
-  cardMm,
   type HandMark,
   type HandMeasure,
   handMarkSchema,
@@ -18,6 +17,7 @@ export {
   markKinds,
   type NotMeasuredByHand,
 } from './measure/hand/hand-types';
+export { cardMm } from './measure/hand/scale';
 export { inPixelsOf } from './measure/in-pixels';
 export { type LetterWidths, leastReferences, lettersCompared, letterWidths } from './measure/lettering/compare';
 export { type Mark, type Measure, markSchema } from './measure/measure-types';

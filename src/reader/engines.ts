@@ -37,7 +37,7 @@ export async function openEngines(files: string, adapter: WantedAdapter = 'real'
           langPath: `${files}ocr`,
           unpacked: true,
           workerPath: `${files}ocr/worker.min.js`,
-          corePath: `${files}${(await simd()) ? 'ocr/tesseract-core-simd-lstm' : 'print-without-simd'}.js`,
+          corePath: `${files}${(await simd()) ? 'print-with-simd' : 'print-without-simd'}.js`,
         }),
       ),
     (error) => console.error('[tellstamp] the print recogniser did not start', error),

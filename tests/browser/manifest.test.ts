@@ -66,8 +66,9 @@ describe.each(['chrome-mv3', 'firefox-mv3'])('the build for %s', (target) => {
       'ocr/tesseract-core-simd-lstm.wasm',
       'ocr/tesseract-core-lstm.js',
       'ocr/tesseract-core-lstm.wasm.delta',
+      'print-with-simd.js',
       'print-without-simd.js',
-      'ocr/eng.traineddata',
+      'ocr/eng.traineddata.packed',
     ];
     for (const file of needed) expect(existsSync(join(output, target, file)), file).toBe(true);
     const names = filesOf(join(output, target)).map((path) => path.slice(output.length));

@@ -1,7 +1,8 @@
 import type { PixelImage, Point } from '../types';
 import { measureDifference, measureLab } from './colour';
 import { type MarkedPhoto, markedPhoto } from './marked-photo';
-import { type Mark, type Measurable, type Measure, notMeasured } from './measure-types';
+import type { Mark, Measurable, Measure } from './measure-types';
+import { notMeasured } from './not-measured';
 import { measurePanel } from './panel';
 import { measureStitches } from './stitch';
 

@@ -1,5 +1,5 @@
 import * as z from 'zod';
-import { type Where, whereSchema } from '../observation-types';
+import { whereSchema } from '../observation-types';
 
 /** What can be measured at a mark. */
 export const measurable = [
@@ -67,17 +67,3 @@ export const measureSchema = z.strictObject({
   why: z.custom<NotMeasured>((given) => typeof given === 'string').optional(),
 });
 export type Measure = z.infer<typeof measureSchema>;
-
-/** A measure that has no value, and why. */
-export const notMeasured = <What extends string, Why extends string>(
-  what: What,
-  why: Why,
-  where: Where | null = null,
-) => ({
-  what,
-  value: null,
-  uncertainty: null,
-  unit: null,
-  where,
-  why,
-});

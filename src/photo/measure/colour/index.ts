@@ -1,5 +1,6 @@
 import type { PixelImage, Point } from '../../types';
-import { type Measure, type NotMeasured, notMeasured } from '../measure-types';
+import type { Measure, NotMeasured } from '../measure-types';
+import { notMeasured } from '../not-measured';
 import { adapted } from './adapted';
 import { ciede2000 } from './ciede2000';
 import { type Lab, type Light, labOf } from './lab';

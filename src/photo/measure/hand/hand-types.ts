@@ -102,9 +102,3 @@ export const handMeasureSchema = z.strictObject({
   why: z.custom<NotMeasuredByHand>((given) => typeof given === 'string').optional(),
 });
 export type HandMeasure = z.infer<typeof handMeasureSchema>;
-
-/**
- * Long and short side of an identification card, mm.
- * Source: ISO/IEC 7810:2019, ID-1.
- */
-export const cardMm = { width: 85.6, height: 53.98 } as const;

@@ -5,7 +5,8 @@ import { changeOfPatch } from '../colour';
 import { inPixelsOf } from '../in-pixels';
 import { measureLettering } from '../lettering';
 import { type MarkedPhoto, markedPhoto } from '../marked-photo';
-import { type Mark, type Measurable, type Measure, notMeasured } from '../measure-types';
+import type { Mark, Measurable, Measure } from '../measure-types';
+import { notMeasured } from '../not-measured';
 import type { HandMark, HandMeasure, MarkKind } from './hand-types';
 import { distance, type Length, type PixelMark, type Scale, scaleOfCard, scaleOfRuler } from './scale';
 

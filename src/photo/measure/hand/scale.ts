@@ -1,6 +1,11 @@
 import type { Point, Quad } from '../../types';
 import { backOf, project, projectionOnto } from '../../warp';
-import { cardMm } from './hand-types';
+
+/**
+ * Long and short side of an identification card, mm.
+ * Source: ISO/IEC 7810:2019, ID-1.
+ */
+export const cardMm = { width: 85.6, height: 53.98 } as const;
 
 /** A mark with its points and their half-width in pixels. */
 export interface PixelMark {

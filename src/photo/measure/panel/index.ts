@@ -1,6 +1,7 @@
 import type { Point, Quad } from '../../types';
 import type { MarkedPhoto } from '../marked-photo';
-import { type Measurable, type Measure, type NotMeasured, notMeasured } from '../measure-types';
+import type { Measurable, Measure, NotMeasured } from '../measure-types';
+import { notMeasured } from '../not-measured';
 import { backTurned } from './back';
 import { mirrorOff, motifOff, type Off } from './mirror';
 import type { Panel } from './panel';

@@ -1,6 +1,7 @@
 import type { Point } from '../../types';
 import type { MarkedPhoto } from '../marked-photo';
-import { type Measurable, type Measure, notMeasured } from '../measure-types';
+import type { Measurable, Measure } from '../measure-types';
+import { notMeasured } from '../not-measured';
 import type { Stitches } from './count';
 import { evennessOf, slantOf } from './shape';
 
