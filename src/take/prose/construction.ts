@@ -1,5 +1,6 @@
 import type { Part } from '../../claim/types';
 import { type Hit, phraseFinder, tableWords } from '../../text';
+import { andWords } from '../and-words';
 import type { OwnFields } from '../propose';
 import { blanked } from '../said/blanked';
 import { plainMaterial } from '../said/material';
@@ -65,7 +66,7 @@ function alwaysOf(text: string, part: Hit<Part>): string | null {
   return is !== null && materials(is).length > 0 ? is : null;
 }
 
-const joints = /[,、]|\s(?:and|und|et|ed?|y|en)\s/gu;
+const joints = new RegExp(`[,、]|\\s(?:${andWords})\\s`, 'gu');
 
 /** A period or a word such as "afterwards", with its place in the clause. */
 interface Marker {

@@ -1,4 +1,5 @@
 import { foldWords } from '../../text';
+import { andWords } from '../and-words';
 import { namesMonth } from '../said/month';
 import type { SaidPeriod } from '../said/period';
 import { readPlace } from '../said/place';
@@ -64,8 +65,8 @@ function pairsIn(text: string): Pair[] {
 }
 
 /** "and, from 1985, MA": what parts a time from the pair before it stands ahead of it, and nothing of the kind behind. */
-const conjunction = /(?:;|(?<!\p{L})(?:and|und|et|ed?|y|en|sowie))[\s,]{1,3}$/u;
-const opensPair = /^[\s,]{0,3}(?:(?!(?:and|und|et|ed?|y|en|sowie)\s)\p{Ll}{1,8}\s){0,2}$/u;
+const conjunction = new RegExp(`(?:;|(?<!\\p{L})(?:${andWords}))[\\s,]{1,3}$`, 'u');
+const opensPair = new RegExp(`^[\\s,]{0,3}(?:(?!(?:${andWords})\\s)\\p{Ll}{1,8}\\s){0,2}$`, 'u');
 
 /** The pair that a period is of: within it, behind it, or before it where a comma or "and" parts it from the one before. */
 function pairOf(period: SaidPeriod, pairs: readonly Pair[], alone: readonly number[], text: string): Pair | undefined {

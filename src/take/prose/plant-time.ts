@@ -1,7 +1,8 @@
+import { andWords } from '../and-words';
 import { readPeriods, usedOf } from '../said/period';
 import { farthestTold, type SaidPlant } from './said-plant';
 
-const joint = /(?:[,;]|\s(?:and|und|et|ed?|y|en))\s?(?:(?:and|und|et|ed?|y|en)(?!\p{L}))?[\s,]{0,3}$/u;
+const joint = new RegExp(`(?:[,;]|\\s(?:${andWords}))\\s?(?:(?:${andWords})(?!\\p{L}))?[\\s,]{0,3}$`, 'u');
 /** "SC for Scarborough and, from 1985, MA for Malta": a time between two codes that is of the second. */
 export function timeAhead(sentence: string, from: number | undefined, to: number) {
   if (from === undefined || to - from > farthestTold) return null;

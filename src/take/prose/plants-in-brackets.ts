@@ -1,5 +1,6 @@
 import { unknownPlace } from '../../place';
 import { findPlaces } from '../../text';
+import { andWords } from '../and-words';
 import { namesMonth } from '../said/month';
 import { readPeriods } from '../said/period';
 import { readPlace } from '../said/place';
@@ -23,7 +24,7 @@ const farthestCountry = 16;
 /** A name right before a bracket, with its country. */
 const nameBefore =
   /\p{Lu}[\p{L}'’-]{1,30}(?:[ -](?:(?:de|la|del|di|sur|am|an|der|in|en|upon)[ -]){0,2}\p{Lu}[\p{L}'’-]{1,30}){0,3}(?:,\s\p{Lu}[\p{L}'’-]{1,30})?\s?$/u;
-const joint = /^[\s,;]{0,4}(?:(?:and|und|et|ed?|y|en|as well as|sowie)(?!\p{L}))?[\s,]{0,4}/u;
+const joint = new RegExp(`^[\\s,;]{0,4}(?:(?:${andWords})(?!\\p{L}))?[\\s,]{0,4}`, 'u');
 
 /** "Beside Drachten (D)": the first word of a sentence has its capital from there; the name begins as its code does. */
 function fromInitial(name: string, code: string): string {

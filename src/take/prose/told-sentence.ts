@@ -57,7 +57,7 @@ const reach = 24;
 
 const none = wholeWords('none-at-all');
 /** "Before 1965, nothing." */
-const isNothing = (text: string): boolean => none.has(foldWords(text.replace(/[^\p{L}\s]/gu, ' ')).text.trim());
+export const isNothing = (text: string): boolean => none.has(foldWords(text.replace(/[^\p{L}\s]/gu, ' ')).text.trim());
 
 const nones = tellingFinder('none-at-all');
 const bears = tellingFinder('bears-code', 'stamping');

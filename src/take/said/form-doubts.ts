@@ -8,7 +8,7 @@ export const lookAlikes = (examples: readonly SaidExample[]): Doubt | false =>
 
 /** What speaks against a form of the code as it was read: its time, its examples, and what tells it. */
 export const doubtsOfForm = (
-  { fits, by }: SaidLayout,
+  { fits, by }: Pick<SaidLayout, 'fits' | 'by'>,
   examples: readonly SaidExample[],
   backwards: boolean,
 ): (Doubt | false)[] => [

@@ -1,12 +1,12 @@
 import type { Layout } from '../../maker/types';
 import { unknownPlace } from '../../place';
-import { foldWords } from '../../text';
 import type { Inline } from '../page/inline';
 import { type Context, doubtsOf, type OwnFields, propose, type Say } from '../propose';
+import { deniesCode, isNothing } from '../prose/told-sentence';
 import { isPlantNumber, plainCode, plantCodes } from '../said/code';
 import { doubtedBy } from '../said/doubted';
 import { plainExamples, readExamples } from '../said/example';
-import { lookAlikes } from '../said/form-doubts';
+import { doubtsOfForm, lookAlikes } from '../said/form-doubts';
 import type { Role } from '../said/label';
 import { readNotation, readsExamples } from '../said/layout';
 import { readLayoutWords } from '../said/layout-words';
@@ -16,7 +16,7 @@ import { readPlace, type SaidPlace } from '../said/place';
 import { withoutPeriods } from '../said/used-text';
 import { opensPlaceOnPiece } from '../said/where';
 import type { Doubt, Proposal } from '../types';
-import { tellingFinder, wholeWords } from '../words';
+import { tellingFinder } from '../words';
 import { constructionOf, modelOf, partsOf } from './model-row';
 import { dated, has, nothing, type Row, said } from './row';
 
@@ -41,8 +41,7 @@ function usedIn(row: Row): Used {
 
 /** Columns in which a row may say that there was no code. */
 const tellsNoCode: readonly Role[] = ['format', 'example', 'reads', 'code'];
-const none = wholeWords('none-at-all');
-const deniesCode = (text: string): boolean => noCode(text).length > 0 || none.has(foldWords(text).text);
+const tellsOfNone = (text: string): boolean => deniesCode(text) || isNothing(text);
 
 /** What one row of a table proposes. */
 export function readRow(row: Row, context: Context, day: string): Proposal[] {
@@ -62,7 +61,7 @@ export function readRow(row: Row, context: Context, day: string): Proposal[] {
       doubts: [...doubts, ...more],
       ...(maker !== undefined && { maker }),
     });
-  if (tellsNoCode.some((role) => deniesCode(said(row, role)))) return stampedOf(used, say);
+  if (tellsNoCode.some((role) => tellsOfNone(said(row, role)))) return stampedOf(used, say);
   if (has(row, 'code')) {
     // A row may tell a workshop's letters and how its codes are built.
     const built = has(row, 'format') ? systemOf(row, used, context, day, say) : [];
@@ -137,17 +136,12 @@ function systemOf(row: Row, used: Used, context: Context, day: string, say: Say)
   const examples = readExamples(text, day);
   const notation = notationOf(format.replace(/\s?\([^)]{0,80}\)/g, ''), examples, context);
   const plain = plainExamples(examples);
-  const alike = lookAlikes(examples);
-  const settled = notation ? null : readLayoutWords(text, examples);
-  const layout = notation ?? settled?.layout;
-  if (!layout) return plain.map((example) => say({ kind: 'example', ...example }, [alike]));
-  const fits = notation ? readsExamples(notation, plain) : settled!.fits;
-  const doubts = [
-    alike,
-    !fits && ('examples-disagree' as const),
-    settled?.by === 'examples' && ('by-examples-only' as const),
-  ];
-  return [say({ kind: 'code-system', ...dated(used), layout, examples: plain }, doubts)];
+  const settled = notation
+    ? { layout: notation, fits: readsExamples(notation, plain), by: 'words' as const }
+    : readLayoutWords(text, examples);
+  if (!settled) return plain.map((example) => say({ kind: 'example', ...example }, [lookAlikes(examples)]));
+  const doubts = doubtsOfForm(settled, examples, false);
+  return [say({ kind: 'code-system', ...dated(used), layout: settled.layout, examples: plain }, doubts)];
 }
 
 /** "WWYY", and "WWYY + letters", whose number an example shows. */
