@@ -22,6 +22,7 @@ import {
 import { isBehindCountry } from './country-and-year';
 import { datesIn } from './dates-in';
 import { invoiceIn } from './event-details';
+import { isExplicitRange, isMadeWithin } from './explicit-range';
 import { isOfCompanion, isOfGiver, namesBag } from './goods';
 import { goesOnOfLook, isOnlyLook } from './look';
 import {
@@ -33,7 +34,6 @@ import {
   isVague,
   madeVerb,
   standsAlone,
-  tellsMaking,
 } from './making';
 import { notPlaced } from './not-placed';
 import { type ClaimDraft, foldedRange, type Passage, saidIn } from './passage';
@@ -193,26 +193,6 @@ const happenedThen = (after: string) => {
   const end = lastEnd(elsewhere, after);
   return end > 0 && !/\d{4}/.test(after.slice(0, end));
 };
-
-/** Not "70er/80er": decades are as coarse as they are said. "1990 to 2019" names both years. */
-const isExplicitRange = ({ form, span, words }: FoundDate) =>
-  form === 'range' && !span.about && (/9\D*$/u.test(words) || !(span.from?.[3] === '0' && span.to?.[3] === '9'));
-/** No piece is made over so many years: they are a model's, an owner's, a house's. */
-const longestMaking = 12;
-const longestOfCode = 4;
-const rangeOpens = textPattern(`(?:${phrasePattern(wordsOf('range-opens')).source})\\s?$`);
-
-/** "Made between 1990 and 1994"; years from and to that nothing says to be of the making are of something that lasted. */
-function isMadeWithin({ span, start, end }: FoundDate, before: string, after: string): boolean {
-  const [from, to] = [span.from, span.to].map((day) => (day === null ? null : Number(day.slice(0, 4))));
-  if (from === null || to === null || from === undefined || to === undefined) return tellsMaking.test(before);
-  if (to - from > longestMaking) return false;
-  // "B1042173, so 2002-2004": what a table tells of a code.
-  if (to - from <= longestOfCode && !rangeOpens.test(before)) return true;
-  return tellsMaking.test(before) || tellsMaking.test(after) || before.trim() === '' || end - start <= longestBare;
-}
-/** "1990-94", "1990/1994": written as a date of making is. */
-const longestBare = 9;
 
 /** "I think it is from 1994": the seller does not know it, so it is about that year. */
 const asSaid = ({ span }: FoundDate, from: Passage, range: readonly [number, number]): Span =>
