@@ -57,6 +57,21 @@ describe('what a listing says otherwise than before', () => {
     );
   });
 
+  it('is a single sentence more or less, and none that only stands elsewhere', () => {
+    const more = 'The zip runs well.';
+    expect(changes(listing(), listing({}, `${said} ${more}`))).toContainEqual({
+      what: 'description',
+      gone: [],
+      added: [more],
+    });
+    expect(changes(listing({}, `${said} ${more}`), listing())).toContainEqual({
+      what: 'description',
+      gone: [more],
+      added: [],
+    });
+    expect(changes(listing({}, `${said} ${more}`), listing({}, `${more} ${said}`))).toEqual([]);
+  });
+
   it('is each sentence of the description that is gone or new', () => {
     const after = listing({}, `${said} The dust bag is in the picture.`.replace('Handle 12 cm.', 'The key is lost.'));
     expect(changes(listing(), after)).toEqual([

@@ -53,7 +53,12 @@ testRule(codeSlotPossible, {
       },
     ],
   },
-  silent: { 'on a code that reads': facts({ decodings: [kv0915] }) },
+  silent: {
+    'on a code that reads': facts({ decodings: [kv0915] }),
+    'on a code that reads by one system and not by another': facts({
+      decodings: [{ ...kv0915, misfits: [misfit('KV0915')] }],
+    }),
+  },
   declines: {
     'from an unclear stamp': [facts({ decodings: [month19({ accepted: false })] }), 'cannot-tell', 'code-unclear'],
   },

@@ -41,6 +41,15 @@ testRule(sellerRecord, {
         basis,
       },
     ],
+    'of the very day, where the page has it': [
+      seller({ memberSince: stated(partialDateSpan('2016-03-14') as Span) }),
+      {
+        kind: 'agreement',
+        data: { told: [since(partialDateSpan('2016-03-14') as Span)], least: null },
+        says: 'The seller is a member since 14 March 2016.',
+        basis,
+      },
+    ],
     'of the first month of a longer span': [
       seller({ memberSince: stated(open) }),
       {

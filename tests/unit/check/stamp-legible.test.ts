@@ -30,6 +30,16 @@ describe('stamp-legible', () => {
     expect(guess({ readings: [], nearest: texts, open })).toBe('KV0915');
     expect(guess({ readings: [], nearest: texts.slice(0, 1), open })).toBe('KV09I5');
   });
+  it('says first that the line may go on, and asks for the whole of it; else that it may stand upside down', () => {
+    const told = (...open: NonNullable<Decoding['open']>) => {
+      const { data, asks } = onlyFinding(stampLegible, facts({ decodings: [{ ...kv0915, accepted: false, open }] }));
+      return [data.open, data.other, asks.map(({ topic }) => topic)];
+    };
+    const [goesOn, turned] = [{ kind: 'may-go-on' as const }, { kind: 'upside-down' as const, text: 'S160AK' }];
+    expect(told(goesOn)).toEqual(['may-go-on', undefined, ['whole-stamp']]);
+    expect(told(turned)).toEqual(['upside-down', 'S160AK', ['stamp-photo']]);
+    expect(told(turned, goesOn)).toEqual(['may-go-on', 'S160AK', ['whole-stamp']]);
+  });
   it('cannot tell when no photo was read', () => {
     expect(said(stampLegible, facts({ photos: [unreadPhoto('p1')] }))[0]).toMatch(/^cannot-tell/);
   });

@@ -40,6 +40,16 @@ describe('a question leaves out what the seller has told', () => {
     expect(asked('aging', {}, [handles])[0]?.asks[0]?.data).toEqual({ told: true });
     expect(asked('aging', {}, [zip])[0]?.asks[0]?.data).toEqual({});
   });
+  it('does not ask why one part aged otherwise where any of those that show it is said to be new, whatever else is', () => {
+    const told = (...parts: string[]) =>
+      asked('aging', {}, [claim('replaced', 'replaced', { parts } as never)])[0]?.asks[0]?.data;
+    for (const part of ['handle', 'trim', 'hardware']) {
+      expect(told(part), part).toEqual({ told: true });
+      expect(told('lining', part), part).toEqual({ told: true });
+    }
+    expect(told('lining', 'zip')).toEqual({});
+    expect(told()).toEqual({});
+  });
   it.each(['en', 'de', 'fr', 'it', 'es', 'nl', 'ja'] as const)('says so in the message: %s', (language) => {
     for (const [ask, data, claims] of [
       ['made-date', {}, [bought]],

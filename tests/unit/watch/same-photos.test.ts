@@ -87,6 +87,14 @@ describe('a photo of a kept case', () => {
     ]);
   });
 
+  it('is told once of another case that had it at several looks', async () => {
+    const list = await testBench().open();
+    const { id } = good(await list.save(caseWith(here, 'Carryall', [likeness(1)]), []));
+    good(await list.save(caseWith(there, 'Other', [likeness(1), likeness(4)]), []));
+    good(await list.save(readLater(caseWith(there, 'Other', [likeness(6), likeness(1)])), []));
+    expect(good(await list.samePhotos(id))).toMatchObject([{ own: { photo: 1 }, other: { photo: 2 } }]);
+  });
+
   it('is found in no case that was deleted, in its own, or where it was read before likenesses were kept', async () => {
     const list = await testBench().open();
     const { id } = good(await list.save(caseWith(here, 'Carryall', [likeness(1), likeness(1)]), []));
