@@ -1,12 +1,13 @@
 import { describe, expect, it } from 'vitest';
 import type { Facts } from '../../../src/check';
 import { evidenceAgrees } from '../../../src/check/evidence-agrees';
+import { measuresAgree } from '../../../src/check/measures-agree';
 import type { Dating } from '../../../src/evidence';
 import type { MakerFile } from '../../../src/maker/types';
 import type { MarkRead } from '../../../src/mark/types';
 import { periodSpan, type Span, yearSpan, yearsSpan } from '../../../src/span';
 import { mark, markSaid } from '../evidence/samples';
-import { claim, decoded, facts, ondrasse, onlyFinding, said } from './sample';
+import { claim, decoded, facts, measureOf, ondrasse, onlyFinding, said, stated, withPhotos } from './sample';
 
 describe('evidence-agrees', () => {
   const piece = (
@@ -71,6 +72,12 @@ describe('evidence-agrees', () => {
   it('leaves a claim against a code to its own check', () => {
     const evidence = [piece('a', 'claimed', 'claim', year(1987)), piece('b', 'code', 'reading', year(1995))];
     expect(said(evidenceAgrees, facts({ evidence }))).toEqual(['silent']);
+  });
+  it('leaves two lengths of one side to their own check', () => {
+    const measures = [measureOf('width', 300, '30 cm'), measureOf('width', 355.6, '14 in', 12.7)];
+    const given = facts({ listing: withPhotos(1, { measures: measures.flatMap((one) => stated(one)) }) });
+    expect(said(measuresAgree, given)).toHaveLength(1);
+    expect(said(evidenceAgrees, given)).toEqual(['silent']);
   });
   it('tells a purchase before the first day of a mark, which has no check of its own', () => {
     const bought: Dating = {

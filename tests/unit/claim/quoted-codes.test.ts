@@ -35,6 +35,10 @@ it.each([
   ['内側のタグに「VR1908」と記載があります。', 'ja', 'VR1908'],
   ['a leather patch inside with the number F9K-1147', 'en', 'F9K-1147'],
   ['stamped H.F. 6 5 0 3 to the gusset', 'en', 'H.F. 6 5 0 3'],
+  // Where all is in capitals a word behind the code is no letters of it, however short.
+  ['NUMERO E3055998 IN TASCA', 'it', 'E3055998'],
+  ['NUMERO E3055998 DENTRO LA TASCHINA', 'it', 'E3055998'],
+  ['SERIAL NUMBER AB 4417 ON THE TAB', 'en', 'AB 4417'],
 ])('a code of a maker that no file knows: %s', (said, language, code) =>
   expect(codesOfNoFile(said, language)).toEqual([code]),
 );
