@@ -1,5 +1,5 @@
 import { type GreyImage, inPixelsOf, type Quad, quadSize, release } from '../photo';
-import { lineAround, type PlacedCharacter, placedCharacters } from './align';
+import { lineAround } from './align';
 import { mayGoOn } from './at-edge';
 import { bare } from './bare';
 import { cropLine, growQuad } from './crop';
@@ -34,11 +34,10 @@ export function lineReader(nets: StampNets, photoId: string) {
     const { quad: standing, spelt } = fitted ?? likelier;
     const further = otherWay === null ? await reachOut(standing, spelt, nets.margin, spell) : null;
     const told = further?.spelt ?? spelt;
-    const placed = placedCharacters(told.lattice);
-    const isOpen = further?.spelt === null || hasWideGap(told, placed) || isPartedBySigns(told, placed);
-    const middles = placed.map(({ middle }) => middle);
+    const isOpen = further?.spelt === null || hasWideGap(told) || isPartedBySigns(told);
+    const middles = told.placed.map(({ middle }) => middle);
     const line = lineAround(standing, middles, nets.margin + (further?.spelt ? further.beyond : 0));
-    const { lattice, texts, free } = withSignsLeftOpen(grey, told, placed, line);
+    const { lattice, texts, free } = withSignsLeftOpen(grey, told, line);
     const crop = cropLine(grey, line.quad, 48);
     const measured = crop === null ? [] : measureLine(crop, line.quad, line.middles);
     if (crop !== null) release(crop.data);
@@ -62,20 +61,15 @@ const aboveSigns = 0.3;
 const besideSigns = 0.5;
 
 /** What a line spells once signs among its characters that are likelier none are left open. */
-function withSignsLeftOpen(
-  grey: GreyImage,
-  whole: Spelt,
-  placed: readonly PlacedCharacter[],
-  line: ReturnType<typeof lineAround>,
-): Spelt {
+function withSignsLeftOpen(grey: GreyImage, whole: Spelt, line: ReturnType<typeof lineAround>): Spelt {
   if (!looksLikeCode(whole.free.text)) return whole;
   const { across, down } = quadSize(line.quad);
   const beside = (besideSigns * down) / across;
   const middles = line.middles.map((middle) => (middle + beside) / (1 + 2 * beside));
   const crop = cropLine(grey, growQuad(line.quad, besideSigns, aboveSigns), 48);
-  const signs = crop === null ? [] : plusSigns(crop, placed, middles);
+  const signs = crop === null ? [] : plusSigns(crop, whole.placed, middles);
   if (signs.length === 0) return whole;
-  const open = signs.map((at) => placed[at]!);
+  const open = signs.map((at) => whole.placed[at]!);
   return speltBy(withSignsOpen(whole.lattice, open));
 }
 

@@ -1,5 +1,4 @@
 import { type Quad, quadSize } from '../photo';
-import { placedCharacters } from './align';
 import { reachOfNext } from './at-edge';
 import { growQuad } from './crop';
 import { looksLikeCode } from './looks-like-code';
@@ -45,9 +44,8 @@ export async function reachOut(
 }
 
 /** Whether a lattice shows at both ends that nothing stands where a further character would. */
-function showsItsEnds(quad: Quad, { lattice }: Spelt, margin: number): boolean {
+function showsItsEnds(quad: Quad, { lattice, placed }: Spelt, margin: number): boolean {
   const { across, down } = quadSize(quad);
-  const placed = placedCharacters(lattice);
   const [first, last] = [placed[0], placed.at(-1)];
   if (first === undefined || last === undefined || !(across > 0)) return false;
   const next = reachOfNext(

@@ -1,5 +1,5 @@
 import { type GreyImage, type Point, type Quad, quadSize } from '../photo';
-import { lineAround, placedCharacters } from './align';
+import { lineAround } from './align';
 import { bare } from './bare';
 import { between } from './between';
 import { growQuad } from './crop';
@@ -40,7 +40,7 @@ export async function refit(
   const { text, probability } = first.free;
   if (probability < leastRead || probability >= sure) return null;
   if (!looksLikeCode(text) || bare(text).length < leastCharacters) return null;
-  const middles = placedCharacters(first.lattice).map(({ middle }) => middle);
+  const middles = first.placed.map(({ middle }) => middle);
   const read: Read[] = [];
   for (const box of boxesFittedTo(grey, lineAround(quad, middles, margin))) {
     // Of three the middle one counts: where two are no likelier than what was read, a third changes nothing.

@@ -1,4 +1,4 @@
-import { type PlacedCharacter, placedCharacters } from './align';
+import { placedCharacters } from './align';
 import { looksLikeCode } from './looks-like-code';
 import type { Spelt } from './spelt';
 import type { Lattice } from './types';
@@ -35,7 +35,7 @@ export const withoutSigns = (text: string): string =>
 const leastSign = 0.2;
 
 /** Whether signs part a line that spells a code, or likely do: what stands on both sides of one need not be one text. */
-export function isPartedBySigns({ lattice, free }: Spelt, placed: readonly PlacedCharacter[]): boolean {
+export function isPartedBySigns({ lattice, placed, free }: Spelt): boolean {
   if (!looksLikeCode(free.text)) return false;
   const own = placed.filter(({ character }) => character !== sign);
   const among = lattice.steps.slice(own[0]?.steps.at(-1), own.at(-1)?.steps[0]);

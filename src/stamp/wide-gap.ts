@@ -1,4 +1,3 @@
-import type { PlacedCharacter } from './align';
 import { looksLikeCode } from './looks-like-code';
 import type { Spelt } from './spelt';
 
@@ -12,7 +11,7 @@ const widest = 2.5;
 const leastSeparator = 0.3;
 
 /** Whether a line that spells a code has such a gap; a separator that is read there explains it. */
-export function hasWideGap({ lattice: { steps }, free }: Spelt, placed: readonly PlacedCharacter[]): boolean {
+export function hasWideGap({ lattice: { steps }, placed, free }: Spelt): boolean {
   if (placed.length < 3 || !looksLikeCode(free.text)) return false;
   const gaps = placed.slice(1).map(({ middle, character, steps: own }, at) => {
     const before = placed[at]!;

@@ -1,5 +1,4 @@
 import { describe, expect, it } from 'vitest';
-import { placedCharacters } from '../../../src/stamp/align';
 import { freeTexts } from '../../../src/stamp/free-text';
 import { isPartedBySigns, withoutOuterSigns, withoutSigns } from '../../../src/stamp/sign';
 import { speltBy } from '../../../src/stamp/spelt';
@@ -38,16 +37,16 @@ describe('marks that are no characters', () => {
     const lattice = withoutOuterSigns(spelling('12*0534'));
     const spelt = speltBy(lattice);
     expect(spelt.free.text).toBe('12 0534');
-    expect(isPartedBySigns(spelt, placedCharacters(lattice))).toBe(true);
+    expect(isPartedBySigns(spelt)).toBe(true);
     const whole = withoutOuterSigns(spelling('*12 0534*'));
-    expect(isPartedBySigns(speltBy(whole), placedCharacters(whole))).toBe(false);
+    expect(isPartedBySigns(speltBy(whole))).toBe(false);
   });
 
   it('part a line from a fifth on', () => {
     const [hours, minutes] = ['19', '06'].map((text) => spelling(text).steps);
     const parted = (share: number) => {
       const lattice = { steps: [...hours!, { '': 1 }, { '.': 1 - share, '*': share }, { '': 1 }, ...minutes!] };
-      return isPartedBySigns(speltBy(lattice), placedCharacters(lattice));
+      return isPartedBySigns(speltBy(lattice));
     };
     expect(parted(0.25)).toBe(true);
     expect(parted(0.15)).toBe(false);
@@ -57,7 +56,7 @@ describe('marks that are no characters', () => {
     const lattice = withoutOuterSigns(spelling('SHOE*SHOP'));
     const spelt = speltBy(lattice);
     expect(spelt.free.text).toBe('SHOE SHOP');
-    expect(isPartedBySigns(spelt, placedCharacters(lattice))).toBe(false);
+    expect(isPartedBySigns(spelt)).toBe(false);
   });
 
   it('leave a lattice without any as it is', () => {
