@@ -48,3 +48,13 @@ describe('a material by itself', () => {
     ["My sister's has pigskin, this one canvas.", []],
   ])('“%s”', (words, said) => expect(materials(words)).toEqual(said));
 });
+
+describe('brass that opens an item of its own', () => {
+  const words = ['plain', 'and', 'bright', 'as', 'ever', 'today'];
+  it.each([0, 1, 5])('is of the fittings where no more than five words stand behind it: %i', (count) => {
+    expect(materials(`Olive twill, brass ${words.slice(0, count).join(' ')}.`)).toEqual(['hardware = brass']);
+  });
+  it('is left open where more do', () => {
+    expect(materials(`Olive twill, brass ${words.join(' ')}.`)).toEqual([]);
+  });
+});

@@ -59,6 +59,21 @@ describe('what a listing offers', () => {
   });
 });
 
+it.each([
+  ['Strap only', 'Brown leather.', 'en', 'strap'],
+  ['Handle only', 'Brown leather.', 'en', 'handle'],
+  ['Zip only', 'Brown leather.', 'en', 'zip'],
+  ['Lock only', 'Brown leather.', 'en', 'lock'],
+  ['Hardware only', 'Brown leather.', 'en', 'hardware'],
+  ['Lining only', 'Brown leather.', 'en', 'lining'],
+  ['Strap only', 'Material: leather.', 'en', 'strap'],
+  ['Pocket only', 'Brown leather.', 'en', 'body'],
+  ['Ondrasse bag', 'Brown leather.', 'en', 'body'],
+])('what is said of nothing else is of the part that is offered by itself: %s. %s', (title, text, language, part) => {
+  const claims = findClaims(listingOf(title, text, language), [ondrasse]);
+  expect(claims.flatMap((claim) => (claim.kind === 'material' ? [claim.part] : []))).toEqual([part]);
+});
+
 test('what was said of the bag that a part, a box or a remade thing comes from is not of what is offered', () => {
   const claim = (kind: Claim['kind'], rest: object = {}) => ({ kind, at: { field: 'text' }, ...rest }) as never;
   const of = (kind: 'piece' | 'part' | 'packaging' | 'remade' | 'accessory') => ({ kind, part: null }) as never;
