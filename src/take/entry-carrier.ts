@@ -29,13 +29,16 @@ function plain(text: string): string {
 }
 
 const relative = /,\s(?:die|der|das|welche[rs]?|which|that|who|qui|où|che|dove|que|donde|dat|waar)\s.{1,200}$/u;
-/** How often it sits there. */
-const mostly =
-  /,\s(?:mostly|usually|most often|as a rule|meistens?|in der Regel|üblicherweise|le plus souvent|généralement|d['’]habitude|di solito|per lo più|normalmente|por lo general|casi siempre|meestal|doorgaans)[\s.]{0,3}$/iu;
+const mostly = tellingFinder('mostly');
+/** "Under the flap, mostly": without how often it sits there. */
+function withoutMostly(text: string): string {
+  const last = mostly(text).at(-1);
+  const ahead = text.slice(0, last?.start);
+  const closes = last !== undefined && /[,、]\s?$/.test(ahead) && /^[\s.]{0,3}$/.test(text.slice(last.end));
+  return closes ? ahead.slice(0, Math.max(ahead.lastIndexOf(','), ahead.lastIndexOf('、'))) : text;
+}
 const bare = (text: string): string =>
-  text
-    .replace(relative, '')
-    .replace(mostly, '')
+  withoutMostly(text.replace(relative, ''))
     .replace(/\s?[([]\s{0,80}[)\]]/g, '')
     .replace(/^[\s,:]{1,80}|[\s,.;]{1,80}$/g, '')
     .trim();

@@ -118,7 +118,7 @@ export function pricesIn(sentence: string, known: string | null, makers: readonl
   const years = readPeriods(sentence).filter(({ form }) => form === 'year');
   const amounts = readAmounts(sentence, francs);
   const isSeries = amounts.length > 1 && amounts.length === years.length;
-  if (priceWords(sentence).length === 0 && !(isSeries && !fetched.test(sentence))) return [];
+  if (priceWords(sentence).length === 0 && !(isSeries && auctioned(sentence).length === 0)) return [];
   return amounts.flatMap(({ amount, currency, start }, at) => {
     const near = years.findLast((one) => one.end <= start) ?? years.find((one) => one.start >= start);
     const year = isSeries ? years[at] : near;
@@ -127,5 +127,4 @@ export function pricesIn(sentence: string, known: string | null, makers: readonl
     return [{ kind: 'price' as const, ...(model && { model }), amount, currency, year: Number(year.used[0]) }];
   });
 }
-const fetched =
-  /auction|hammer|fetched|versteiger|auktion|erziel|enchères|adjug|asta|aggiudic|subasta|remat|veiling|geveild|落札/iu;
+const auctioned = tellingFinder('auctioned');

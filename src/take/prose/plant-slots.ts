@@ -34,12 +34,13 @@ const plain = (text: string): string => foldWords(text).text;
 const isInitial = (code: string, name: string): boolean => plain(name).startsWith(plain(code.slice(0, 1)));
 
 /** "Size S, made in Spain": a letter that is said to be of something else. */
-const ofSize = /(?<!\p{L})(?:sizes?|taille|größe|grösse|maat|talla|taglia|misura|formato?|type|typ|tipo|plan)\s$/iu;
-const codesIn = (text: string) =>
-  [...text.matchAll(codes)].filter(
-    ({ 0: code, index }) =>
-      (index > 0 || !wordsOfOneLetter.test(code)) && !ofSize.test(text.slice(Math.max(0, index - 12), index)),
+const sizeWords = tellingFinder('size-word');
+function codesIn(text: string) {
+  const ofSize = new Set(sizeWords(text).map(({ end }) => end + (/\s/.test(text.charAt(end)) ? 1 : 0)));
+  return [...text.matchAll(codes)].filter(
+    ({ 0: code, index }) => (index > 0 || !wordsOfOneLetter.test(code)) && !ofSize.has(index),
   );
+}
 
 /** Codes each beside a name that begins as they do: behind it in brackets, or before it with small words between. */
 function pairsIn(text: string): Pair[] {

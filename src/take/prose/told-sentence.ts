@@ -61,13 +61,12 @@ export const isNothing = (text: string): boolean => none.has(foldWords(text.repl
 
 const nones = tellingFinder('none-at-all');
 const bears = tellingFinder('bears-code', 'stamping');
-const exists =
-  /(?<!\p{L})(?:there (?:was|were)|es gab|gab es|il n['’]y (?:avait|en avait)|non (?:c['’]era|ce n['’]era)|no había|no llevaban|er (?:was|waren)|had|bore)(?!\p{L})/iu;
+const thereWas = tellingFinder('there-was');
 /** "There were none before 1962", "le borse non portavano nulla": that pieces bore nothing, and nothing more behind it. */
 function deniesAll(text: string): boolean {
   const last = nones(text).at(-1);
   const closes = last !== undefined && !/[\p{L}\d]/u.test(text.slice(last.end));
-  return closes && text.length <= longestDenial && (bears(text).length > 0 || exists.test(text));
+  return closes && text.length <= longestDenial && (bears(text).length > 0 || thereWas(text).length > 0);
 }
 const longestDenial = 70;
 

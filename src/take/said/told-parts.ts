@@ -39,13 +39,15 @@ function tokensOf(folded: string): Token[] {
 function lettersAlone(folded: string, counts: readonly Token[]): Token[] {
   if (!counts.some(({ count }) => count?.of === 'digits') || counts.some(({ count }) => count?.of === 'letters'))
     return [];
-  return [...folded.matchAll(oneLetter)].map(({ index, 0: word }) => ({
-    start: index,
-    end: index + word.length,
-    count: { of: 'letters', count: 1 },
-  }));
+  return oneLetter(asFolded(folded))
+    .filter(({ foldedEnd }) => /^\s?[,、]/.test(folded.slice(foldedEnd, foldedEnd + 2)))
+    .map(({ foldedStart, foldedEnd }) => ({
+      start: foldedStart,
+      end: foldedEnd,
+      count: { of: 'letters', count: 1 },
+    }));
 }
-const oneLetter = /(?<![\p{L}\d])(?:letter|lettre|buchstabe|lettera|letra)(?=\s?,)/gu;
+const oneLetter = tellingFinder('one-letter');
 
 /** "Two digits for the week and two for the year": a number right before a unit counts what was counted before. */
 function countsOnly(folded: string, tokens: readonly Token[]): Token[] {
