@@ -35,7 +35,8 @@ const englishFile = '@tesseract.js-data/eng/4.0.0_best_int/eng.traineddata.gz';
 
 /**
  * What is changed in a file that comes ready made: addresses of a content network, where it looks only when it is told of
- * no files of ours, pointers to files that are not packaged, and how libheif is handed out, as a worker's modules take it.
+ * no files of ours, pointers to files that are not packaged, what is kept and not needed, and how libheif is handed out, as
+ * a worker's modules take it.
  * A word that is no longer found stops the build.
  */
 const changes: Record<string, readonly (readonly [string, string])[]> = {
@@ -44,6 +45,8 @@ const changes: Record<string, readonly (readonly [string, string])[]> = {
     ['https://cdn.jsdelivr.net/npm/tesseract.js-core@v', ''],
     ['worker.min.js.LICENSE.txt', thirdPartyFile],
     ['//# sourceMappingURL=worker.min.js.map', ''],
+    // The language file is copied into the engine's own files, and would stay fetched beside it: 5 MB, just when memory is at its most.
+    ['.concat(i,".traineddata"),a)}', '.concat(i,".traineddata"),a);a.buffer.transfer?.(0)}'],
   ],
   'heif/libheif.mjs': [
     [

@@ -1,3 +1,4 @@
+import { release } from './release';
 import type { GreyImage, PixelImage } from './types';
 
 /** The size that fits inside `longest` pixels a side, never larger than the image, never below one pixel. */
@@ -20,6 +21,7 @@ export function resizePixels(image: PixelImage, width: number, height: number): 
   for (let channel = 0; channel < 4; channel++) {
     const plane = resampleChannel(image.data, image.width, across, down, 4, channel);
     for (let at = 0; at < plane.length; at++) data[at * 4 + channel] = plane[at]!;
+    release(plane);
   }
   return { width, height, data };
 }

@@ -1,4 +1,4 @@
-import { cropGrey, type GreyImage, type Quad } from '../photo';
+import { cropGrey, type GreyImage, type Quad, release } from '../photo';
 import type { FoundLine, StampNets } from './engines';
 import { isSameLine } from './find/find-lines';
 
@@ -31,7 +31,9 @@ export async function lookCloser(
     const right = Math.ceil(width * (0.5 + overlap / 2)) + left;
     const bottom = Math.ceil(height * (0.5 + overlap / 2)) + top;
     const quarter = cropGrey(photo, left, top, Math.min(width, right), Math.min(height, bottom));
-    for (const line of await nets.findLines(quarter)) {
+    const lines = await nets.findLines(quarter);
+    release(quarter.data);
+    for (const line of lines) {
       const quad = line.quad.map(({ x, y }) => ({ x: x + left, y: y + top })) as Quad;
       if (isNew({ ...line, quad })) found.push({ ...line, quad });
     }

@@ -1,4 +1,13 @@
-import { type GreyImage, type PixelImage, pixelsOf, type Quad, resizePixels, sizeWithin, stretch } from '../photo';
+import {
+  type GreyImage,
+  type PixelImage,
+  pixelsOf,
+  type Quad,
+  release,
+  resizePixels,
+  sizeWithin,
+  stretch,
+} from '../photo';
 import { cropLine, growQuad } from './crop';
 import type { PrintLine, PrintReader } from './engines';
 
@@ -21,7 +30,9 @@ export const bestView: PrintView = { beside: 0.4, above: 0.25, height: 56 };
 export async function readPage(photo: PixelImage, print: PrintReader): Promise<string[]> {
   const { width, height } = sizeWithin(photo.width, photo.height, pageSide);
   const page = width === photo.width ? photo : resizePixels(photo, width, height);
-  return (await print.read(page, 'page')).map(trustedText).filter((text) => text !== '');
+  const lines = await print.read(page, 'page');
+  if (page !== photo) release(page.data);
+  return lines.map(trustedText).filter((text) => text !== '');
 }
 
 /** Ordinary print of one line, empty when the engine does not trust it. */

@@ -47,7 +47,9 @@ async function findLines(
   const [, , rows = 0, columns = 0] = shape;
   const scaleX = grey.width / width;
   const scaleY = grey.height / height;
-  return boxesOf({ data, rows, columns }, steps).map(({ quad, stampScore }) => ({
+  const boxes = boxesOf({ data, rows, columns }, steps);
+  if (data instanceof Float32Array) release(data);
+  return boxes.map(({ quad, stampScore }) => ({
     quad: quad.map(({ x, y }) => ({ x: x * scaleX, y: y * scaleY })) as Quad,
     stampScore,
   }));

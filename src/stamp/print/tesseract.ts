@@ -1,4 +1,4 @@
-import { greyOf, type PixelImage } from '../../photo';
+import { greyOf, type PixelImage, release } from '../../photo';
 import type { Box, PrintLine, PrintReader, PrintSymbol, PrintWord } from '../engines';
 import { hocrChoices } from './hocr';
 
@@ -59,6 +59,7 @@ function greyMap(image: PixelImage): Uint8Array {
   const bytes = new Uint8Array(head.length + grey.length);
   bytes.set(head);
   for (let at = 0; at < grey.length; at++) bytes[head.length + at] = Math.min(255, Math.max(0, Math.round(grey[at]!)));
+  release(grey);
   return bytes;
 }
 
