@@ -41,6 +41,8 @@ import {
   visitorPages,
   voiceAsidePages,
   voiceSeenPages,
+  wayfarerAsidePages,
+  wayfarerSeenPages,
 } from '../take-pages/score';
 
 const percent = (share: number): string => `${(share * 100).toFixed(1)}%`;
@@ -96,6 +98,8 @@ export async function bench(): Promise<void> {
     ['homecomers', homecomerPages],
     ['pilgrims, seen', pilgrimSeenPages],
     ['pilgrims, set aside', pilgrimAsidePages],
+    ['wayfarers, seen', wayfarerSeenPages],
+    ['wayfarers, set aside', wayfarerAsidePages],
   ] as const) {
     const scores = pages.map(scorePage);
     rows.push(lineOf(name, 'tables and lists', scores.filter(inTables)));

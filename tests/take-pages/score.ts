@@ -38,6 +38,7 @@ const writings = [
   'latecomer',
   'homecomer',
   'pilgrim',
+  'wayfarer',
 ] as const;
 type Writing = (typeof writings)[number];
 const writingOf = (name: string): Writing | undefined => writings.find((word) => name.split('-').includes(word));
@@ -166,6 +167,21 @@ const drawnPilgrims = [
 const pilgrims = parted('pilgrim', drawnPilgrims);
 export const pilgrimSeenPages: readonly string[] = pilgrims.seen;
 export const pilgrimAsidePages: readonly string[] = pilgrims.aside;
+
+/** Drawn by lot (Python's `random.Random(20261205)`, 4 of the 12 tables and lists and 4 of the 12 of prose) from pages with menus, notices, captions and answers around what they tell. */
+const drawnWayfarers = [
+  'de-list-wayfarer-steckbriefe',
+  'de-prose-wayfarer-auktionsratgeber',
+  'es-prose-wayfarer-guia',
+  'fr-list-wayfarer-puces',
+  'fr-prose-wayfarer-bulletin',
+  'it-table-wayfarer-listini',
+  'ja-prose-wayfarer-kuranikki',
+  'nl-definitions-wayfarer-werkplaatsen',
+];
+const wayfarers = parted('wayfarer', drawnWayfarers);
+export const wayfarerSeenPages: readonly string[] = wayfarers.seen;
+export const wayfarerAsidePages: readonly string[] = wayfarers.aside;
 
 export const pageHtml = (name: string): string => readFileSync(new URL(`${name}.html`, here), 'utf8');
 export const truthOf = (name: string): Truth =>
