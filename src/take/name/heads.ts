@@ -27,6 +27,7 @@ const mostSections = 60;
 const mostCrumbs = 12;
 const mostColumns = 12;
 const mostPictures = 12;
+const mostLinks = 40;
 const longestScript = 40_000;
 const between = /\s[|–—»·-]\s|\s?[｜»]\s?|\s::\s/u;
 const plain = (text: string) => text.toLowerCase().replace(/[^\p{L}\d]/gu, '');
@@ -38,7 +39,10 @@ function ofTitle(title: string, main: string, site: string): Head[] {
     .split(between)
     .map((piece) => piece.trim())
     .filter((piece) => piece !== '');
-  const own = pieces.findIndex((piece) => plain(piece) === plain(main) || plain(main).startsWith(plain(piece)));
+  const isMain = (piece: string) => plain(piece) === plain(main) || plain(main).startsWith(plain(piece));
+  const holdsMain = (piece: string) => plain(main).length > 3 && plain(piece).includes(plain(main));
+  const exact = pieces.findIndex(isMain);
+  const own = exact >= 0 ? exact : pieces.findIndex(holdsMain);
   return pieces.map((text, at) => {
     const named = site !== '' && plain(site) === plain(text);
     // Behind the page's own heading stands the site.
@@ -112,14 +116,26 @@ const crumbs = [
   '[itemtype*="BreadcrumbList"] [itemprop="name"]',
 ].join(', ');
 
+const home = /^(?:\.{0,2}\/|(?:\.\/)?(?:index|home|default)\.(?:html?|php|aspx?))$/i;
+/** The words of the first links to a site's own first page: its name, or words for going there. */
+const ofHome = (document: Document): Head[] =>
+  select(document, 'a[href]')
+    .slice(0, mostLinks)
+    .filter((link) => home.test(attributeText(link, 'href', 60)))
+    .slice(0, 2)
+    .map((link) => ({ kind: 'site', text: textContent(link).trim().slice(0, longestOpening) }));
+
 /** All that a page is headed with. */
 export function headsOf(document: Document, title: string, blocks: readonly Block[]): Head[] {
   const headings = headingsOf(blocks).map((text) => text.slice(0, longestHead));
-  const [main = '', ...sections] = headings;
+  // What a page calls its first is before what stands at its side.
+  const first = blocks.find((block) => block.kind === 'heading' && block.level === 1);
+  const main = (first?.kind === 'heading' ? first.words.text.slice(0, longestHead) : headings[0]) ?? '';
+  const sections = headings.filter((_, at) => at !== headings.indexOf(main));
   const [meta] = select(document, 'meta[property="og:site_name"], meta[name="application-name"]');
   const site = meta ? attributeText(meta, 'content', 120) : '';
-  const [first] = blocks;
-  const [line = ''] = first?.kind === 'paragraph' || first?.kind === 'heading' ? first.words.text.split('\n') : [];
+  const [top] = blocks;
+  const [line = ''] = top?.kind === 'paragraph' || top?.kind === 'heading' ? top.words.text.split('\n') : [];
   const path = select(document, crumbs)
     .slice(0, mostCrumbs)
     .map((one) => textContent(one).trim().slice(0, 80));
@@ -132,6 +148,7 @@ export function headsOf(document: Document, title: string, blocks: readonly Bloc
     { kind: 'heading' as const, text: main },
     ...ofTitle(title, main, site),
     { kind: 'site' as const, text: site },
+    ...ofHome(document),
     ...metaNamed(document, ['og:title', 'twitter:title']).flatMap((text) => ofTitle(text, main, site)),
     ...metas.flatMap(([kind, names]) => metaNamed(document, names).map((text) => ({ kind, text }))),
     ...ofData(document).slice(0, 8),

@@ -18,6 +18,7 @@ function byFirstWord(phrases: readonly string[]): Map<string, string[]> {
 }
 const joints = byFirstWord(wordsFor('name-joint'));
 const houses = byFirstWord(wordsFor('name-house'));
+const makerNouns = wholeWords('maker-noun');
 
 const token = /&|\p{Script=Latin}[\p{Script=Latin}\p{M}\d'’-]{0,40}\.?/gu;
 const capital = /^\p{Lu}/u;
@@ -151,6 +152,8 @@ function latinNames(text: string, known: Known): Shape[] {
     if (run.length > 1 && things.has(foldWords(run.at(-1)!.text).text)) run.pop();
     // "Wilmas Schatzkiste": what somebody writes in is no part of a name either.
     if (run.length > 1 && run.at(-2)!.text.endsWith('s') && authored.has(foldWords(run.at(-1)!.text).text)) run.pop();
+    // "Firma Grevenroth": what the maker is comes before its name.
+    if (run.length > 1 && makerNouns.has(foldWords(run[0]!.text).text)) run.shift();
     unjoin();
     const [first] = run;
     const last = run.at(-1);

@@ -36,17 +36,26 @@ function wordsBefore(text: string, at: number): string[] {
   return [...words, ...(two !== undefined && elision === undefined ? [`${two} ${one}`] : [])].map(fold);
 }
 
-const makerNouns = wholeWords('town-of');
+const makerNoun = wholeWords('maker-noun');
+const townsMakers = wholeWords('town-of');
 /** "Walsall makers", "les fabricants de Graulhet": a town's, which has several. */
 function isOfMakers(words: readonly string[], next: string): boolean {
   const [noun, of] = (words[1] ?? '').split(' ');
-  return makerNouns.has(next) || (of !== undefined && makerNouns.has(noun!) && perhaps.has(of));
+  return townsMakers.has(next) || (of !== undefined && townsMakers.has(noun!) && perhaps.has(of));
 }
 
 /** "una borsa di Ghirlanza", "un sac de Lussandre". */
 function isOfThing(words: string): boolean {
   const [thing, of] = words.split(' ');
   return of !== undefined && things.has(thing!) && perhaps.has(of);
+}
+
+const owners = wholeWords('owner-of-piece');
+const qualities = new Set([...wholeWords('ordinal-1'), ...wholeWords('heading-adjective')]);
+/** "My first Pennyquick". */
+function isOwnersOne(words: string): boolean {
+  const [owner, quality] = words.split(' ');
+  return quality !== undefined && owners.has(owner!) && qualities.has(quality);
 }
 
 const code = /(?<![\p{L}\d])\p{Lu}{1,3}\d{0,2}(?:\s?[=:：＝]\s?|は|\s[–—-]\s|\s\p{L}{1,12}(?:\s\p{L}{1,8})?\s)$/u;
@@ -80,6 +89,20 @@ const japaneseBehind = [
 const isJapanese = (name: string) => /[\p{Script=Han}\p{Script=Katakana}]/u.test(name);
 const sizes = /^["”]?\s?(?:\d{1,3}\s)?[^.;\n]{0,24}?\d{1,3}\s?[x×]\s?\d/u;
 
+const writes = tellingFinder('author-does');
+const byline = /(?:^|\n)\s{0,3}(?:by|von|par|di|por|door|text|texte|testo)[:\s]\s?$/iu;
+const endsByline = /^\s?(?:,|\||[-–—·]|\n|$|(?:on|am|le|il|el|op|\d{1,2}\.?)\s)/u;
+const postedBy = tellingFinder('posted-by');
+/** "Posted by Dulcie on 14 May", "By Phil Tranter, 2 October", "Maud says": who writes on the page. */
+function isWriter(text: string, start: number, end: number): boolean {
+  const [head, tail] = [text.slice(Math.max(0, start - 28), start), text.slice(end, end + 24)];
+  return (
+    writes(tail).some(({ start }) => start <= 1) ||
+    postedBy(head).some(({ end }) => head.length - end <= 1) ||
+    (byline.test(head) && endsByline.test(tail))
+  );
+}
+
 /** What the words around one place of a name say of it. */
 function speaksOf(text: string, start: number, end: number, name: string): ToldOf {
   const [head, tail] = [text.slice(Math.max(0, start - 24), start), text.slice(end, end + 48)];
@@ -88,14 +111,17 @@ function speaksOf(text: string, start: number, end: number, name: string): ToldO
   const owns = /^['’]s\s/u.test(tail);
   // "The Penhallow Journal" is no maker's.
   if (siteNouns.has(next)) return nothing;
+  if (isWriter(text, start, end)) return { ...nothing, asPlace: 1 };
   const opens = opensAt(text, start);
   const isTown = isOfMakers(words, next);
   const isPlace = isTown || isAfterCode(head) || words.some((word) => places.has(word));
   // "The Carraway was made by Dunsley & Hart": the one is the other's model.
   const isMade = madeBy(tail).some(({ start }) => start === 1);
+  // "der Firma Grevenroth"
+  const isCalledMaker = makerNoun.has(words[0] ?? '') && !isPlace;
   const inJapanese = isJapanese(name) || /[\p{Script=Hiragana}\p{Script=Katakana}]/u.test(tail.slice(0, 2));
   const isMaker =
-    words.some((word) => before.has(word) || isOfThing(word)) ||
+    words.some((word) => before.has(word) || isOfThing(word) || isOwnersOne(word)) ||
     does.has(next) ||
     gathering.has(next) ||
     gathering.has(words[0] ?? '') ||
@@ -109,12 +135,12 @@ function speaksOf(text: string, start: number, end: number, name: string): ToldO
     words.some((word) => perhaps.has(word)) || (inJapanese && japanese.some((word) => tail.startsWith(word)));
   return {
     count: 1,
-    asMaker: isMaker && !isPlace && !isMade ? 1 : 0,
+    asMaker: isCalledMaker ? 2 : isMaker && !isPlace && !isMade ? 1 : 0,
     perhaps: !isMaker && mayBe ? 1 : 0,
     // What has several makers is none, whatever else is said.
     asPlace: isTown ? 2 : isPlace ? 1 : 0,
     inside: opens ? 0 : 1,
-    asModel: isMade || sizes.test(tail) || /^\s\d{1,3}(?![\d.,:])/.test(tail) ? 1 : 0,
+    asModel: isCalledMaker ? 0 : isMade || sizes.test(tail) || /^\s\d{1,3}(?![\d.,:])/.test(tail) ? 1 : 0,
   };
 }
 
@@ -137,6 +163,8 @@ export class NamesInText {
   /** Names that stand as the first or last words of longer ones: "Greyfell" in "Greyfell Tourist". */
   private readonly longer = new Map<string, Set<string>>();
   private readonly spelt = new Map<string, string>();
+  /** How often a name stands in quotation marks. */
+  private readonly quoted = new Map<string, number>();
 
   private readonly joined: Joined;
 
@@ -156,6 +184,8 @@ export class NamesInText {
     this.written = new Set([...text.matchAll(lowercase)].map(([word]) => word));
     for (const { name, start, end } of this.namesIn(text)) {
       this.own.set(name, sum(this.own.get(name) ?? nothing, speaksOf(text, start, end, name)));
+      if (/[“„«"]\s?$/u.test(text.slice(Math.max(0, start - 2), start)) && /^\s?["”“»]/u.test(text.slice(end, end + 2)))
+        this.quoted.set(name, (this.quoted.get(name) ?? 0) + 1);
       const known = this.spelt.get(name.toLowerCase());
       if (known === undefined || known === known.toUpperCase()) this.spelt.set(name.toLowerCase(), name);
       const words = name.split(' ');
@@ -214,6 +244,11 @@ export class NamesInText {
   /** Whether the text writes the word small as well: then it is no name. */
   writesSmall(name: string): boolean {
     return this.written.has(name.toLowerCase());
+  }
+
+  /** Whether the text has a name in quotation marks only, more than once. */
+  isQuoted(name: string): boolean {
+    return (this.quoted.get(name) ?? 0) > 1 && this.quoted.get(name) === this.alone(name);
   }
 
   /** "from 1950 The Saddle Room", "un sac La Rochevine": an article written large inside a sentence is part of the name. */

@@ -29,6 +29,7 @@ export interface Weighed {
 }
 
 const articles = wholeWords('article');
+const owners = wholeWords('owner-of-piece');
 const makersMeant = tellingFinder('makers-meant');
 
 const headWeight: Record<HeadKind, number> = {
@@ -134,7 +135,10 @@ function speaksOfMaker(head: string, start: number, name: string): number {
     /['’]s$/u.test(one ?? '') ||
     /^['’]s?(?!\p{L})|^(?:の|（|とは)/u.test(head.slice(end)) ||
     aloneIn(head, name);
-  if (!sure && placesBefore.has(fold(one))) return -1;
+  // "How old is my Pennyquick?": what asks of one piece names whose it is.
+  if (!sure && owners.has(fold(one)) && /^["”“»]?\s?[?？]/u.test(head.slice(end))) return 1.6;
+  // "Forty years at Garrod & Wale": what is joined is no town.
+  if (!sure && placesBefore.has(fold(one))) return isJoined(name) ? 0.6 : -1;
   if (sure) return 1.6;
   if (fromAToZ.test(head.slice(end))) return 1.3;
   if (workshops.has(fold(next))) return 1.3;
@@ -217,6 +221,8 @@ export function weigh(name: string, heads: readonly Head[], text: NamesInText): 
   // "Bench Card – Dray & Hollis": what an "and" joins is a firm.
   if (isJoined(name) && kinds.has('heading')) weight += 0.8;
   if (text.writesSmall(name)) weight -= 2.5;
+  // "Die „Elster“ der Firma Grevenroth": models stand in quotation marks, and makers seldom do.
+  if (text.isQuoted(name) && text.mostSpoken > told.asMaker) weight -= 5;
   if (kinds.size === 0) weight -= 0.6;
   // "They" and "these bags" are of the one maker that the text names.
   if (text.onlyMaker === name && told.inside > 0) weight += 0.4;

@@ -15,6 +15,7 @@ const names = [
   'unknown',
   'launched',
   'ended',
+  'only-then',
 ] as const;
 type Name = (typeof names)[number];
 const finder = tellingFinder(...names);

@@ -112,6 +112,8 @@ function takeYear(token: YearToken, ahead: readonly Token[], found: Open[]): voi
     return;
   }
   if (token.last !== undefined) Object.assign(period, { used: [text, String(final)], form: 'range' });
+  // "Only in 1958" is all of its time.
+  if (says('only-then') && token.last === undefined) period.form = 'range';
   if (says('since') || says('launched')) Object.assign(period, { used: [text, null], form: 'since' });
   if (hedgedFrom) period.about.push('from');
   found.push({ period, open: true, between: says('between'), decade: token.last !== undefined });
@@ -132,6 +134,8 @@ function behind(token: Token, last: Open | undefined, ahead: readonly Token[]): 
   } else if (token.kind === 'unknown' && joined && last.open) {
     Object.assign(period, { used: [period.used[0], null], form: 'range', end: token.end });
     last.open = false;
+  } else if (direct && token.kind === 'only-then' && period.form === 'year') {
+    Object.assign(period, { form: 'range', end: token.end });
   } else if (direct && token.kind === 'about') {
     const end = period.form === 'range' || period.form === 'until' ? 'to' : 'from';
     if (!period.about.includes(end)) period.about.push(end);

@@ -46,6 +46,35 @@ const oneOf = (topic: TellingTopic): string =>
     .map((word) => foldWords(word).text)
     .sort((a, b) => b.length - a.length)
     .join('|');
+const leads = ['since', 'until', 'before', 'after', 'ended', 'launched', 'to'] as const;
+/** "From 67", "depuis 92", "fermé en 85": two digits right behind a word for a time, and no measure behind them. */
+const shortBehind = new RegExp(
+  `(?<!\\p{L})(?:${leads.map(oneOf).join('|')})\\s?(?<=[\\s'])([4-9]\\d)(?=\\s?(?:$|[)\\];:]|[.,](?!\\d)|[-–—]\\s?\\d\\d(?!\\d)|(?:${oneOf('to')}|${oneOf('until')})\\s\\d\\d(?!\\d)))`,
+  'gu',
+);
+/** "61–84" in brackets, behind a comma or alone, where no more digits are around it. */
+const shortRange = /(?<=^|[(,;:]\s?|\s-\s)([4-9]\d)(\s?[-–—]\s?)(\d\d)(?=\s?(?:$|[),;]|\.(?!\d)))/gu;
+
+/** Years of two digits, told as such by what is around them; of 1940 to 1999, and up to 2039 at the end of a range. */
+function shortYearsIn(text: string): { year: number; start: number; end: number }[] {
+  const behind = [...text.matchAll(shortBehind)].map(({ 0: all, 1: figures, index }) => ({
+    year: 1900 + Number(figures),
+    start: index + all.length - 2,
+    end: index + all.length,
+  }));
+  const ranges = [...text.matchAll(shortRange)].flatMap(({ 0: all, 1: first, 2: dash, 3: last, index }) => {
+    const to = Number(last) > Number(first) ? 1900 + Number(last) : 2000 + Number(last);
+    const isRange = to < 2040 && to !== 1900 + Number(first);
+    if (!isRange) return [];
+    const second = index + first!.length + dash!.length;
+    return [
+      { year: 1900 + Number(first), start: index, end: index + 2 },
+      { year: to, start: second, end: index + all.length },
+    ];
+  });
+  return [...behind, ...ranges];
+}
+
 const [starts, mids, ends] = [oneOf('time-start'), oneOf('time-mid'), oneOf('time-end')];
 const small =
   "(?:(?:the|of|in|year|der|des|den|dem|die|jahr(?:e|es)?|d'|de|du|les|l'|di|del|degli|dei|agli|ai|il|el|los|van|het|jaar)[\\s]?(?<=[\\s'])){0,3}";
@@ -107,6 +136,7 @@ export function yearsIn(text: string): YearToken[] {
     const year = 1900 + Number(figures ?? bare ?? tenNamed(match)! * 10);
     add(year, year + 9, match);
   }
+  for (const { year, start, end } of shortYearsIn(text)) tokens.push({ kind: 'year', year, start, end });
   return tokens;
 }
 
