@@ -35,7 +35,12 @@ export function codeOfEntries(
   const text = own.map(({ entry: { head, body } }) => `${head}: ${body.replace(/[.;,\s]{1,4}$/, '')}`).join('. ');
   const { whole } = shown[0]!.entry;
   const say = sayerOf({ ...whole, text: own.map(({ entry }) => entry.whole.text).join(' … ') }, text, context);
-  const found = systemOf(time?.entry.body ?? '', text, day, say);
+  // "Week and year, used 1955–1989": the time within what tells how it was built.
+  const within = parts.flatMap(({ entry: { body } }) =>
+    readPeriods(body).flatMap(({ form, start, end }) => (form === 'year' ? [] : [body.slice(start, end)])),
+  );
+  const inParts = within.length === 1 ? within[0] : undefined;
+  const found = systemOf(time?.entry.body ?? inParts ?? '', text, day, say, context.earlier);
   if (!found?.every(({ kind, doubts }) => kind === 'code-system' && doubts.length === 0)) return null;
   const used = new Set([...own, ...(time ? [time] : [])].map(({ at }) => at));
   return { found, rest: new Set(entries.flatMap((_, at) => (used.has(at) ? [] : [at]))) };

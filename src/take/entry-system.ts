@@ -4,7 +4,8 @@ import { deniesCode } from './prose/told-sentence';
 import { plainExamples, readExamples } from './said/example';
 import { doubtsOfForm } from './said/form-doubts';
 import { yearsShown } from './said/layout-added';
-import { readLayoutWords } from './said/layout-words';
+import { layoutTold } from './said/layout-referred';
+import type { SaidLayout } from './said/layout-words';
 import { readCounts } from './said/number';
 import { onePeriod, timeFrom } from './said/one-period';
 import { readPeriods, usedOf } from './said/period';
@@ -18,7 +19,13 @@ const codeWords = tellingFinder('code');
 const units = tellingFinder('year', 'month', 'week', 'day', 'plant', 'serial');
 
 /** A period at the head, and behind it how codes were built, or that there were none. */
-export function systemOf(head: string, body: string, day: string, say: Say): Proposal[] | null {
+export function systemOf(
+  head: string,
+  body: string,
+  day: string,
+  say: Say,
+  earlier: SaidLayout | null,
+): Proposal[] | null {
   const { backwards, ...used } = usedOf(readPeriods(head));
   const isDenied = readExamples(body, day).length === 0 && readCounts(body).length === 0 && deniesCode(body);
   if (noCode(body).length > 0 || isDenied || noneAtAll.has(foldWords(body.replace(/[\s.!]{1,4}$/, '')).text)) {
@@ -26,7 +33,7 @@ export function systemOf(head: string, body: string, day: string, say: Say): Pro
     return stamped ? [say({ kind: 'stamped', ...stamped })] : null;
   }
   const examples = readExamples(body, day);
-  const settled = readLayoutWords(body, examples);
+  const settled = layoutTold(body, examples, earlier);
   const plain = plainExamples(examples);
   if (!settled) return plain.length > 0 ? plain.map((one) => say({ kind: 'example', ...one })) : null;
   const shown = plain.length > 0 ? plain : yearsShown(settled.layout, body);
@@ -47,7 +54,13 @@ export function beginningOf(head: string, body: string, say: Say): Proposal[] | 
 }
 
 /** "Five-figure code (1969 to 1993)": a head that tells of a code and its period; what it counts belongs to the body. */
-export function systemOfHead(head: string, body: string, day: string, say: Say): Proposal[] | null {
+export function systemOfHead(
+  head: string,
+  body: string,
+  day: string,
+  say: Say,
+  earlier: SaidLayout | null,
+): Proposal[] | null {
   const { text, periods } = withoutPeriods(head);
   if (periods.length !== 1 || periods[0]!.form === 'year') return null;
   if (codeWords(text).length === 0 && readCounts(body).length === 0) return null;
@@ -67,6 +80,6 @@ export function systemOfHead(head: string, body: string, day: string, say: Say):
     return [say(own, [backwards && 'backwards'])];
   }
   const told = counts.length > 0 ? `${text.replace(/[()[\]]/g, ' ')}. ${body}` : body;
-  const found = systemOf(head, told, day, say);
+  const found = systemOf(head, told, day, say, readExamples(told, day).length > 0 ? earlier : null);
   return found?.every(({ kind }) => kind === 'code-system') ? found : null;
 }

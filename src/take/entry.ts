@@ -98,14 +98,16 @@ export function readEntry(entry: Entry, context: Context, day: string): Proposal
     if (opensPlaceOnPiece(body) && isOnPiece(body) && readCounts(body).length === 0)
       return carriersOf(null, body, say, readPeriods(head));
     const isOfPart = context.part !== null && readCounts(body).length === 0 && readExamples(body, day).length === 0;
-    return isOfPart ? constructionOf(context.part!, body, say, readPeriods(head)) : systemOf(head, body, day, say);
+    return isOfPart
+      ? constructionOf(context.part!, body, say, readPeriods(head))
+      : systemOf(head, body, day, say, context.earlier);
   }
   const ofPart = withoutPeriods(head);
   const datedPart = ofPart.periods.length > 0 ? partNamed(ofPart.text) : null;
   if (datedPart) return constructionOf(datedPart, body, say, ofPart.periods);
   const began = beginningOf(head, body, say);
   if (began) return began;
-  const ofHead = systemOfHead(head, body, day, say);
+  const ofHead = systemOfHead(head, body, day, say, context.earlier);
   if (ofHead) return ofHead;
   // "Where the code is: on a leather tab".
   const told = rolesNamed(head.replace(/[¿?]/g, ''));

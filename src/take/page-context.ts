@@ -5,6 +5,8 @@ import { longestLook } from './page/text-of';
 import type { Context } from './propose';
 import { francsOf } from './said/francs';
 import { readLegend } from './said/layout';
+import { formTold } from './said/layout-referred';
+import type { SaidLayout } from './said/layout-words';
 import { partNamed } from './said/part';
 import { topicOf } from './topic';
 import type { Proposal } from './types';
@@ -21,6 +23,7 @@ const paragraphsOf = (blocks: readonly Block[]): string =>
 /** What the page as a whole and the blocks above one say of it. */
 export class PageContext {
   readonly heading: HeadingAbove;
+  private earlier: SaidLayout | null = null;
   private readonly page: Pick<Context, 'about' | 'francs' | 'makers' | 'source' | 'notes' | 'legend'>;
 
   /** `body` is the words of the blocks. */
@@ -37,10 +40,25 @@ export class PageContext {
     this.heading = new HeadingAbove(makers, legend);
   }
 
+  /** What is told now is what came earlier of what follows. */
+  tell(found: readonly Proposal[]): void {
+    this.earlier = formTold(found) ?? this.earlier;
+  }
+
   /** What is known of a block by its place. */
   of(block: number, form: Context['form']): Context {
     const { maker, name: heading, part } = this.heading;
-    return { ...this.page, maker, heading, above: this.above(block), part: part ?? this.partAbove(block), block, form };
+    const { earlier } = this;
+    return {
+      ...this.page,
+      earlier,
+      maker,
+      heading,
+      above: this.above(block),
+      part: part ?? this.partAbove(block),
+      block,
+      form,
+    };
   }
 
   /** The part that a line right above names, and nothing else: it heads what follows as a heading does. */

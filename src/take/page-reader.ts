@@ -47,6 +47,7 @@ export class PageReader {
     for (const [at, block] of this.blocks.entries()) {
       const count = this.found.length;
       this.take(block, at);
+      this.context.tell(this.found.slice(count));
       if (this.heading.country !== null) this.placeIn(this.heading.country, count);
     }
     const { retractions, beginnings, conceded, times } = this.prose;
@@ -160,7 +161,9 @@ export class PageReader {
   private entry(item: Inline, at: number, form: Context['form'] = 'list'): Proposal[] | null {
     const entry = splitEntry(item);
     const context = this.context.of(at, form);
-    return (entry && readEntry(entry, context, this.source.day)) ?? readOfPart(item, context);
+    const read = (entry && readEntry(entry, context, this.source.day)) ?? readOfPart(item, context);
+    this.context.tell(read ?? []);
+    return read;
   }
 
   /** What a short paragraph says right under a heading that asks: where the code is, what a part was of. */
@@ -181,6 +184,7 @@ export class PageReader {
   private pair(term: Inline, words: Inline, at: number): void {
     const entry = { head: term.text, body: words.text, whole: afterHead(term, ': ', words) };
     const read = readEntry(entry, this.context.of(at, 'definition'), this.source.day);
+    this.context.tell(read ?? []);
     if (read) this.found.push(...read);
     else this.paragraph(words, at);
   }

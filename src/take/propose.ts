@@ -3,6 +3,7 @@ import type { Inline } from './page/inline';
 import { isStruck } from './page/inline';
 import { carrierIn } from './said/carrier';
 import { doubtedBy } from './said/doubted';
+import type { SaidLayout } from './said/layout-words';
 import { isSecondHand } from './said/second-hand';
 import type { Doubt, PlaceOnPage, Proposal } from './types';
 
@@ -27,6 +28,8 @@ export interface Context {
   francs: string | null;
   /** What the page says of a footnote's mark. */
   notes: ReadonlyMap<string, string>;
+  /** The form of a code that the page told last. */
+  earlier: SaidLayout | null;
   /** What each capital of a notation stands for, where the page says. */
   legend: ReadonlyMap<string, string>;
 }

@@ -178,7 +178,7 @@ const ofTelling: Record<string, TextReader> = {
   writesOneLetter,
   isAsked,
   carrierOf: (said) => carrierOf(said, true, makers),
-  systemOfHead: (said) => systemOfHead(said, said, now, (own) => own as Proposal),
+  systemOfHead: (said) => systemOfHead(said, said, now, (own) => own as Proposal, null),
   sentencesOf,
   systemsIn: (said) => systemsIn(sentencesOf(said), now),
   plantCodes,

@@ -96,7 +96,7 @@ export class ProseReader {
       return proposal;
     };
     this.date(sentences);
-    const systems = systemsIn(sentences, this.day, above, this.layout, this.shown, this.pending);
+    const systems = systemsIn(sentences, this.day, above, this.layout ?? context.earlier, this.shown, this.pending);
     this.shown = codeShown(words.text, this.day) ?? this.shown;
     this.layout = systems.known;
     this.pending = systems.pending;

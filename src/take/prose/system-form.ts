@@ -4,10 +4,11 @@ import { plainExamples, type SaidExample } from '../said/example';
 import { doubtsOfForm, lookAlikes } from '../said/form-doubts';
 import { readsExamples } from '../said/layout';
 import { withSignsAdded, yearsShown } from '../said/layout-added';
-import { readLayoutWords, type SaidLayout, withLettersAdded } from '../said/layout-words';
+import { layoutReferred, layoutTold } from '../said/layout-referred';
+import { type SaidLayout, withLettersAdded } from '../said/layout-words';
 import { type SaidPeriod, usedOf } from '../said/period';
 import type { SaidSystem, Section } from './said-system';
-import { periodOf, sinceThen } from './system-time';
+import { behindOf, changeOf, joinedTime, periodBeside, periodOf, sinceThen } from './system-time';
 import type { Told } from './told-sentence';
 
 /**
@@ -17,6 +18,7 @@ import type { Told } from './told-sentence';
 export function describedAround(
   told: readonly Told[],
   at: number,
+  isFirst: boolean,
 ): { system: SaidSystem; layout: SaidLayout; rest: Told[]; last: number } | null {
   const here = told[at]!;
   const next = told[at + 1];
@@ -26,7 +28,13 @@ export function describedAround(
   const behind = here.examples.length > 0 && !here.describes && joins && next.examples.length === 0 && next.describes;
   if (!ahead && !behind) return null;
   const last = behind || here.examples.length === 0 ? at + 1 : at;
-  const { system, layout, rest } = systemOf(told.slice(at, last + 1), null, null);
+  const { system, layout, rest } = systemOf(
+    told.slice(at, last + 1),
+    null,
+    null,
+    null,
+    periodBeside(isFirst ? told[at - 1] : undefined, behindOf(told, last)),
+  );
   const others = rest ? [{ ...told[last]!, examples: rest }] : [];
   return system && layout?.by === 'words' && layout.fits ? { system, layout, rest: others, last } : null;
 }
@@ -39,13 +47,21 @@ export function exampleOf({ sentence, examples }: Told, layout: SaidLayout): Sai
 }
 
 /** "Since 1980 the number begins with the letter of the works: G1182 is …": the form before with letters more, as its example shows. */
-export function lengthenedBy(here: Told, before: SaidLayout | null): { system: SaidSystem; layout: SaidLayout } | null {
+export function changedBy(
+  here: Told,
+  before: SaidLayout | null,
+  beside: readonly SaidPeriod[],
+): { system: SaidSystem; layout: SaidLayout } | null {
   const { sentence, examples } = here;
   const plain = blanked(sentence.text, examples);
   const added = here.periods.length > 0 && before?.fits ? withLettersAdded(plain, before) : null;
-  const layout = withSignsAdded(plain, examples, before) ?? added;
+  const referred = layoutReferred(plain, examples, before);
+  const layout = withSignsAdded(plain, examples, before) ?? added ?? referred;
   if (!layout || !readsExamples(layout.layout, examples)) return null;
-  const { backwards, ...used } = usedOf(periodOf(here));
+  const periods = joinedTime(changeOf(here), beside);
+  // Neither its time nor an example: of which codes it is told stays open.
+  if (periods.length === 0 && examples.length === 0) return null;
+  const { backwards, ...used } = usedOf(periods);
   const own = { kind: 'code-system' as const, ...used, layout: layout.layout, examples: plainExamples(examples) };
   return { system: { own, doubts: [backwards && 'backwards', lookAlikes(examples)], sentences: [sentence] }, layout };
 }
@@ -104,15 +120,16 @@ export function systemOf(
   const settled =
     added && readsExamples(added.layout, examples)
       ? added
-      : (readLayoutWords(text, examples, known?.units) ?? withSignsAdded(plain, examples, earlier));
+      : (layoutTold(text, examples, earlier, known?.units) ?? withSignsAdded(plain, examples, earlier));
   const isConfirmed = settled?.by === 'words' && settled.fits && settled.units.length > 0;
   if (group.some(({ assumed }) => assumed) && !isConfirmed) {
     const bare = group.map((one) => (one.assumed ? { ...one, examples: [], assumed: false } : one));
     return systemOf(bare, known, above, earlier, beside, last);
   }
   if (!settled) return { system: null, layout: null };
-  const own = periodOf(group[0]!);
-  const periods = own.length > 0 ? own : beside.length > 0 ? beside : above ? [above.period] : [];
+  const told = settled.referred ? changeOf(group[0]!) : periodOf(group[0]!);
+  const own = joinedTime(told, beside);
+  const periods = own.length > 0 ? own : above ? [above.period] : [];
   // Neither a period nor an example: words about codes in general.
   if (periods.length === 0 && examples.length === 0) return { system: null, layout: settled };
   const { backwards, ...used } = usedOf(periods.map((period) => sinceThen(period, group[0]!, last)));

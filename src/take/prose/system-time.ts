@@ -49,6 +49,23 @@ export function periodOf({ sentence, periods }: Told): SaidPeriod[] {
   return [{ ...year, used: [year.used[0], null], form: 'since' }];
 }
 
+/** When a form changed: its own period, the one year that its sentence names. */
+export function changeOf(told: Told): readonly SaidPeriod[] {
+  const own = periodOf(told);
+  if (own.length > 0) return own;
+  const [year, ...more] = told.periods;
+  if (year?.form === 'year' && more.length === 0) return [{ ...year, used: [year.used[0], null], form: 'since' }];
+  return own;
+}
+
+/** "In 1973 the month came … This lasted until 1994": a start and an end told beside it are one time; else what is told first. */
+export function joinedTime(own: readonly SaidPeriod[], beside: readonly SaidPeriod[]): readonly SaidPeriod[] {
+  const [[start, ...more], [end, ...others]] = [own, beside];
+  if (!start || !end || more.length > 0 || others.length > 0) return own.length > 0 ? own : beside;
+  const isOne = start.form === 'since' && end.form === 'until' && start.used[0]! < end.used[1]!;
+  return isOne ? [{ ...start, used: [start.used[0], end.used[1]], form: 'range' }] : own;
+}
+
 /** "Then, until 1977, four figures": its time goes on from the one before, or from when codes began. */
 export function sinceThen(period: SaidPeriod, { sentence }: Told, last: SaidSystem | undefined): SaidPeriod {
   const [link] = afterwards(sentence.text);

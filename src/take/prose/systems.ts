@@ -6,7 +6,7 @@ import { withoutPeriods } from '../said/used-text';
 import { tellingFinder } from '../words';
 import type { SaidSystem, Section } from './said-system';
 import type { Sentence } from './sentences';
-import { describedAround, exampleOf, lengthenedBy, systemOf, underHeading } from './system-form';
+import { changedBy, describedAround, exampleOf, systemOf, underHeading } from './system-form';
 import { behindOf, periodAfter, periodBeside, timeAlone } from './system-time';
 import { look, type Told } from './told-sentence';
 
@@ -38,17 +38,21 @@ export function systemsIn(
       found.push(stampedFrom(here));
       continue;
     }
-    const described = describedAround(told, at);
+    const described = describedAround(told, at, found.length === 0);
     if (described) {
       found.push(described.system, ...loose(described.rest));
       known = described.layout;
       at = described.last;
       continue;
     }
-    const lengthened: ReturnType<typeof lengthenedBy> = here.counts === 0 ? lengthenedBy(here, known ?? earlier) : null;
-    if (lengthened) {
-      found.push(lengthened.system);
-      known = lengthened.layout;
+    const after = periodAfter(here, told[at - 1], found.at(-1)) ?? [];
+    const changed: ReturnType<typeof changedBy> =
+      here.counts === 0
+        ? changedBy(here, known ?? earlier, after.length > 0 ? after : periodBeside(undefined, behindOf(told, at)))
+        : null;
+    if (changed) {
+      found.push(changed.system);
+      known = changed.layout;
       continue;
     }
     const shownOf = here.counts === 0 && pending ? exampleOf(here, pending) : null;

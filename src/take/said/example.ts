@@ -123,10 +123,24 @@ function codesIn(text: string, dates: readonly SaidDate[]): Written[] {
 export const codeShown = (text: string, day: string): string | null =>
   codesIn(text, exactDates(text, day)).at(-1)?.text ?? null;
 
+const ofYear =
+  /(?<![\p{L}\d])(?:\p{Lu}{1,3}[ ./-]?(\d\d)|(\d\d)[ ./-]?\p{Lu}{1,3})(?![\p{L}\d]|[.,]\d)[^\d.;!?。]{1,40}((?:19|20)\d\d)(?![\d\p{Script=Latin}])/gu;
+
+/** "V68: Vierzon, 1968": a code of letters and the last two figures of the year behind it; these being the same, it is no other year. */
+function yearsOfCodes(text: string): SaidExample[] {
+  return [...text.matchAll(ofYear)].flatMap(({ 0: all, 1: behind, 2: before, 3: year, index }): SaidExample[] => {
+    const figures = behind ?? before!;
+    if (!year!.endsWith(figures)) return [];
+    const written = /^(?:\p{Lu}{1,3}[ ./-]?\d\d|\d\d[ ./-]?\p{Lu}{1,3})/u.exec(all)![0];
+    const { code, lookAlike } = plainCode(written);
+    return [{ code, reads: year!, lookAlike, start: index, end: index + all.length }];
+  });
+}
+
 /** Codes whose date stands right behind them: "KV0915 means January 1995". A bare year is too little. */
 export function readExamples(text: string, day: string): SaidExample[] {
   const dates = exactDates(text, day);
-  if (dates.length === 0) return [];
+  if (dates.length === 0) return yearsOfCodes(text);
   const written = codesIn(text, dates);
   let next = 0;
   return written.flatMap((code, index): SaidExample[] => {

@@ -25,6 +25,8 @@ export interface SaidLayout {
   /** Whether the words tell it, or the examples alone. */
   by: 'words' | 'examples';
   units: DateUnit[];
+  /** Whether it was told by the form before. */
+  referred?: true;
 }
 
 /** Date units in the order in which a text names them, each once. */
@@ -125,7 +127,18 @@ function wholeLayout(plain: string, examples: readonly SaidExample[], known: rea
   const inDigits = month === null ? named : named.filter((unit) => unit !== 'month');
   const onlyYear = inDigits.length === 1 && inDigits[0] === 'year' && counts.length === 1 && digits.length === 1;
   const isYear = onlyYear && (digits[0]!.count === 2 || digits[0]!.count === 4);
-  const units = inDigits.length >= 2 || month !== null || isYear ? inDigits : inDigits.length === 0 ? [...known] : [];
+  // "The letter of the workshop and the year: V68 is 1968".
+  const ofYears =
+    examples.length > 0 &&
+    examples.every(({ reads }) => reads.length === 4) &&
+    inDigits.every((unit) => unit === 'year');
+  const units = ofYears
+    ? ['year' as const]
+    : inDigits.length >= 2 || month !== null || isYear
+      ? inDigits
+      : inDigits.length === 0
+        ? [...known]
+        : [];
   const shapes = shapesFrom(plain, counts, examples, units).flatMap((shape) => withMonthLetter(shape, month));
   const odd = alternating(folded, units);
   for (const shape of shapes) {

@@ -2,12 +2,14 @@ import { type Cell, headOf, textOfCell } from '../page/grid';
 import type { Context } from '../propose';
 import { plantCodes } from '../said/code';
 import { type Role, rolesNamed } from '../said/label';
+import { formTold } from '../said/layout-referred';
 import { namesMonth } from '../said/month';
 import { partNamed } from '../said/part';
 import { readPeriods } from '../said/period';
 import type { Proposal } from '../types';
 import { tellingFinder } from '../words';
 import { byCells, columnRoles, isLetterColumn } from './columns';
+import { withoutDitto } from './ditto';
 import { areFacts, factsOfMaker, readFactsTable } from './facts';
 import { rolesByCells } from './frames';
 import { type Headed, headedRows, isHeader, isSection } from './heads';
@@ -34,7 +36,7 @@ const isOfDays = (texts: readonly string[]): boolean => texts.length > 1 && text
 /** What a table proposes: rows by their columns' roles, or facts of one model beside their labels. */
 export function readTable({ rows, caption }: Table, around: Context, day: string): Proposal[] {
   const context = caption === '' ? around : { ...around, above: `${caption} ${around.above}` };
-  const body = rows.filter((row) => row.length > 0);
+  const body = withoutDitto(rows.filter((row) => row.length > 0));
   const width = Math.max(0, ...body.map((row) => row.length));
   const told = width === 2 ? toldAtSide(body, context) : null;
   if (told) return told;
@@ -117,6 +119,7 @@ function readRows(headed: Headed, width: number, context: Context, day: string):
   if (headers.some((_, column) => isOfDays(told.map((row) => textOfCell(row[column]))))) return [];
   const { taken, dated, parts, prices } = columnsOf(headed, told, width, context);
   let section: string | null = null;
+  let { earlier } = context;
   return data.flatMap((row): Proposal[] => {
     if (isSection(row)) {
       section = textOfCell(row.find(({ words }) => words !== null));
@@ -136,7 +139,9 @@ function readRows(headed: Headed, width: number, context: Context, day: string):
       }
       for (const [column, header] of headers.entries())
         if (parts.has(column) && row[column]) known.parts.push({ header, cell: row[column] });
-      return readRow(known, context, day);
+      const read = readRow(known, { ...context, earlier }, day);
+      earlier = formTold(read) ?? earlier;
+      return read;
     });
     return [...rowsOfOne, ...pricesOfRow(row, taken.indexOf('model'), prices, headed, context)];
   });

@@ -9,7 +9,7 @@ import { plainExamples, readExamples } from '../said/example';
 import { doubtsOfForm, lookAlikes } from '../said/form-doubts';
 import type { Role } from '../said/label';
 import { readNotation, readsExamples } from '../said/layout';
-import { readLayoutWords } from '../said/layout-words';
+import { layoutTold } from '../said/layout-referred';
 import { onePeriod, timeFrom } from '../said/one-period';
 import { readPeriods, type Used, usedOf } from '../said/period';
 import { readPlace, type SaidPlace } from '../said/place';
@@ -138,7 +138,7 @@ function systemOf(row: Row, used: Used, context: Context, day: string, say: Say)
   const plain = plainExamples(examples);
   const settled = notation
     ? { layout: notation, fits: readsExamples(notation, plain), by: 'words' as const }
-    : readLayoutWords(text, examples);
+    : layoutTold(text, examples, context.earlier);
   if (!settled) return plain.map((example) => say({ kind: 'example', ...example }, [lookAlikes(examples)]));
   const doubts = doubtsOfForm(settled, examples, false);
   return [say({ kind: 'code-system', ...dated(used), layout: settled.layout, examples: plain }, doubts)];

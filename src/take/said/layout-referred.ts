@@ -1,0 +1,131 @@
+import type { Layout, Slot } from '../../maker/types';
+import { foldWords, isNegated } from '../../text';
+import type { Proposal } from '../types';
+import { tellingFinder } from '../words';
+import { blanked } from './blanked';
+import { namesCarrier } from './carrier';
+import type { SaidExample } from './example';
+import { type DateUnit, isDateUnit, readsExamples, shapeOf, slotOf, widthOf } from './layout';
+import { readLayoutWords, type SaidLayout } from './layout-words';
+import { readCounts } from './number';
+import { unitsNamed } from './unit-words';
+
+const changes = tellingFinder('order-reversed', 'form-kept', 'signs-dropped', 'more-of', 'put-before', 'put-behind');
+const letterWords = tellingFinder('letters', 'plant');
+const lettersOnly = tellingFinder('letters');
+const dateSlot = (slot: Slot): boolean => Object.keys(slot).some(isDateUnit);
+const ofLetters = (slot: Slot): boolean => 'plant' in slot || 'literal' in slot;
+
+/** What a text says of a form by that of the one before: its order, what came or went. */
+interface Reference {
+  reversed: boolean;
+  kept: boolean;
+  dropped: boolean;
+  ahead: boolean;
+  behind: boolean;
+}
+
+function referenceIn(text: string): Reference | null {
+  const folded = foldWords(text);
+  const said = changes(folded).filter(({ foldedStart, foldedEnd }) => !isNegated(folded.text, foldedStart, foldedEnd));
+  const says = (value: (typeof said)[number]['value']) => said.some((one) => one.value === value);
+  const reference = {
+    reversed: says('order-reversed'),
+    kept: says('form-kept'),
+    dropped: says('signs-dropped') && lettersOnly(folded).length > 0,
+    ahead: says('put-before'),
+    behind: says('put-behind'),
+  };
+  return Object.values(reference).some(Boolean) || says('more-of') ? reference : null;
+}
+
+/** A layout whose two units of a date change places, with its letters where they were or at the other end. */
+function reversedOf(layout: Layout): Layout[] {
+  const dates = layout.filter(dateSlot);
+  if (dates.length !== 2) return [];
+  const [first, second] = dates;
+  const swapped = layout.map((slot) => (slot === first ? second! : slot === second ? first! : slot));
+  return layout.some(ofLetters) ? [swapped, [...layout].reverse()] : [swapped];
+}
+
+/** A layout with the letters that an example, or a count, has before or behind it. */
+function withLetters(layout: Layout, code: string | undefined, count: number, { ahead, behind }: Reference): Layout[] {
+  if (layout.some(ofLetters)) return [];
+  const runs = code === undefined ? [] : shapeOf(code);
+  const [head, tail] = [runs[0], runs.length > 1 ? runs.at(-1) : undefined];
+  const before = head?.letters ? head.text.length : code === undefined && ahead ? count : 0;
+  const after = tail?.letters ? tail.text.length : code === undefined && behind && !ahead ? count : 0;
+  return [
+    ...(before > 0 ? [[{ plant: before } as Slot, ...layout]] : []),
+    ...(after > 0 ? [[...layout, { plant: after } as Slot]] : []),
+  ];
+}
+
+const widthOfAll = (layout: Layout): number => layout.reduce((sum, slot) => sum + widthOf(slot), 0);
+const plainOf = (code: string): string => code.replace(/[^\p{L}\d]/gu, '');
+
+/** Candidates that the reference leaves, each with one more unit before or behind where the text names one that is new. */
+function candidatesOf(reference: Reference, text: string, code: string | undefined, known: SaidLayout): Layout[] {
+  const folded = foldWords(text).text;
+  const named = [...new Set(unitsNamed(folded).map(({ value }) => value))].filter(isDateUnit);
+  const added = named.filter((unit) => !known.units.includes(unit));
+  const own = known.layout.filter((slot) => !('separator' in slot));
+  const base = reference.dropped ? own.filter((slot) => !ofLetters(slot)) : own;
+  const bases = reference.reversed ? reversedOf(base) : [base];
+  const [unit, ...more] = added;
+  if (more.length > 0 || named.length > 1) return [];
+  if (unit !== undefined)
+    return bases.flatMap((layout) => {
+      const slot = code === undefined ? slotOf(unit, 2) : slotOf(unit, plainOf(code).length - widthOfAll(layout));
+      if (!slot) return [];
+      const ends = [...(reference.behind ? [] : [[slot, ...layout]]), ...(reference.ahead ? [] : [[...layout, slot]])];
+      return code === undefined && ends.length > 1 ? [] : ends;
+    });
+  const counts = readCounts(folded).filter(({ of }) => of === 'letters');
+  const lettered = letterWords(text).length > 0 && !reference.dropped;
+  const longer = lettered ? bases.flatMap((one) => withLetters(one, code, counts[0]?.count ?? 1, reference)) : [];
+  const isOnlyLonger = code === undefined && longer.length > 0;
+  const same = reference.reversed || reference.dropped || reference.kept ? bases : [];
+  return [...(isOnlyLonger ? [] : same), ...longer];
+}
+
+/**
+ * A form told by the one before: "the order was reversed", "as above with a letter in front", "the month was added at the
+ * end", "without the letter". Held against the examples, if any; null where the words leave several, or none reads them.
+ */
+export function layoutReferred(
+  text: string,
+  examples: readonly SaidExample[],
+  known: SaidLayout | null,
+): SaidLayout | null {
+  const reference = known && known.by === 'words' ? referenceIn(text) : null;
+  // "No letter any more, only a sticker": what carries something else tells of another form.
+  if (examples.length === 0 && namesCarrier(text) !== null) return null;
+  if (!reference || !known || known.layout.some((slot) => 'serial' in slot)) return null;
+  const all = candidatesOf(reference, text, examples[0]?.code, known);
+  const distinct = [...new Map(all.map((layout) => [JSON.stringify(layout), layout])).values()];
+  const [layout, ...more] = distinct.filter((one) => readsExamples(one, examples));
+  if (!layout || more.length > 0) return null;
+  const units = layout.flatMap((slot) => Object.keys(slot).filter(isDateUnit));
+  return { layout, fits: true, by: 'words', units, referred: true };
+}
+
+/** The form by the words that describe it, else by those that say what it is to the one told earlier. */
+export function layoutTold(
+  text: string,
+  examples: readonly SaidExample[],
+  earlier: SaidLayout | null,
+  known: readonly DateUnit[] = [],
+): SaidLayout | null {
+  const own = readLayoutWords(text, examples, known);
+  if (own?.by === 'words' && own.fits && (examples.length > 0 || own.units.length > 0)) return own;
+  return layoutReferred(blanked(text, examples), examples, earlier) ?? own;
+}
+
+/** The form of a code that proposals told last and without a doubt. */
+export function formTold(found: readonly Proposal[]): SaidLayout | null {
+  const last = found.findLast((one) => one.kind === 'code-system' && one.doubts.length === 0);
+  if (last?.kind !== 'code-system') return null;
+  const units = last.layout.flatMap((slot) => Object.keys(slot).filter(isDateUnit));
+  return { layout: last.layout, fits: true, by: 'words', units };
+}
