@@ -195,6 +195,14 @@ function isOfEdition(text: string, { start, code }: { start: number; code: strin
   return edition.test(text.slice(opens, end));
 }
 
+const notHouses = ['house', 'maison', 'haus', 'casa', '店', 'お店'];
+/** "Number 5512 is the cobbler's", "札の2231は靴修理店の番号": a number that somebody else gave the piece. */
+const ofTrade = textPattern(
+  `^[^.!?;,\\n]{0,32}?(?:${phrasePattern(wordsOf('is')).source})\\s?(?:\\p{L}{1,6}\\s){0,2}(?:\\p{L}{1,3}')?(?:${phraseTest(wordsOf('shop').filter((word) => !notHouses.includes(word))).source})`,
+);
+const isOfTrade = (text: string, { start, code }: { start: number; code: string }): boolean =>
+  ofTrade.test(text.slice(start + code.length, start + code.length + 64));
+
 /** Codes that the seller quotes, as written. */
 export function codeClaims(passages: Passage[], makers: MakerFile[]): ClaimDraft[] {
   return passages.flatMap((from) => {
@@ -219,7 +227,7 @@ export function codeClaims(passages: Passage[], makers: MakerFile[]): ClaimDraft
     return withoutTakenBack(from.folded.text, inOrder)
       .filter((item) => !seen.has(item.start) && seen.add(item.start))
       .filter((item) => !isAboutAnother(from.folded.text, item.start, item.start + item.code.length))
-      .filter((item) => !isOfEdition(from.folded.text, item))
+      .filter((item) => !isOfEdition(from.folded.text, item) && !isOfTrade(from.folded.text, item))
       .filter(({ code }) => !plainYear.test(code) || fitsLayout(code, makers))
       .map((item): ClaimDraft => {
         const end = item.start + item.code.length;

@@ -18,11 +18,16 @@ export function goesOnOfLook(text: string, start: number): boolean {
 }
 const isBareLead = /^\s?(?:\p{L}{1,5}\s)?$/u;
 
+/** "The style goes back to 1908": the year is the design's. */
+const ofDesign = textPattern(
+  `^\\s?(?:${phrasePattern(wordsOf('article')).source})\\s?(?:\\p{L}{1,12}\\s)?(?:${phraseTest(wordsOf('look')).source})\\s`,
+);
+
 /** Whether words tell of what the piece looks like, and not of when it was made. */
 export function isOnlyLook(text: string, start: number, end: number): boolean {
   const { start: opens } = clauseAround(text, start, end);
   const ahead = text.slice(opens, start);
-  return after.test(text.slice(end)) || before.test(ahead) || compared.test(ahead);
+  return after.test(text.slice(end)) || before.test(ahead) || compared.test(ahead) || ofDesign.test(ahead);
 }
 
 const likenedAhead = textPattern(

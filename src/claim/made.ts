@@ -25,6 +25,7 @@ import { invoiceIn } from './event-details';
 import { isExplicitRange, isMadeWithin } from './explicit-range';
 import { isOfCompanion, isOfGiver, namesBag } from './goods';
 import { goesOnOfLook, isOnlyLook } from './look';
+import { type PlacedDate, standingAlone, withoutLoose } from './loose-dates';
 import {
   isBareJoint,
   isCoarse,
@@ -168,7 +169,7 @@ function subjectOf(
   if (from.field === 'title' && (date.form === 'year' || isVague(date))) return { kind: 'made', confidence: 0.7 };
   if (date.form !== 'year' && date.form !== 'range' && !isVague(date)) return null;
   return standsAlone(from, [start, end], makers)
-    ? { kind: 'made', confidence: 0.6 }
+    ? { kind: 'made', confidence: standingAlone }
     : { kind: 'not-placed', confidence: 0.3 };
 }
 
@@ -227,23 +228,29 @@ function isSetRight(date: FoundDate, next: FoundDate | undefined, from: Passage)
 
 /** Claims of when the piece was made, and of when it was bought (which bounds the making from above only). */
 export function dateClaims(passages: Passage[], readAt: string, makers: MakerFile[]): ClaimDraft[] {
-  return passages.flatMap((from) =>
-    datesIn(from, readAt).flatMap((date, at, dates): ClaimDraft[] => {
-      if (isSetRight(date, dates[at + 1], from)) return [];
-      const subject = subjectOf(date, from, makers);
-      if (!subject) return [];
-      const range = foldedRange(from, date);
-      const said = saidIn(from, date, subject.confidence);
-      if (subject.kind === 'not-placed') return [notPlaced(from, 'date', range)];
-      const hearsay = isHearsay(from.folded.text, ...range);
-      // "My mum always said 1983, but she said that of everything": the seller does not follow it.
-      if (hearsay && isSetAgainst(from.folded.text, ...range)) return [notPlaced(from, 'date', range)];
-      // "B1042173, 2002 to 2004 I was told": what a table tells of a code is told by somebody.
-      const isHeard = hearsay && !isExplicitRange(date);
-      if (subject.kind === 'made' && isHeard) return [notPlaced(from, 'date', range)];
-      if (subject.kind === 'made') return [{ kind: 'made', span: asSaid(date, from, range), ...said }];
-      const span = dayOfPurchase(isHeard ? { ...date.span, about: true } : date.span);
-      return [{ kind: 'bought', span, ...howBought(from, range), ...invoiceIn(from, ...range), ...said }];
+  const dates = passages.flatMap((from) =>
+    datesIn(from, readAt).flatMap((date, at, all): PlacedDate[] => {
+      const claim = isSetRight(date, all[at + 1], from) ? null : claimOf(date, from, makers);
+      return claim === null ? [] : [{ claim, loose: notPlaced(from, 'date', foldedRange(from, date)) }];
     }),
   );
+  return withoutLoose(dates);
+}
+
+/** What a date is told of: a claim, or one of no known thing; null where it is of something else. */
+function claimOf(date: FoundDate, from: Passage, makers: MakerFile[]): ClaimDraft | null {
+  const subject = subjectOf(date, from, makers);
+  if (!subject) return null;
+  const range = foldedRange(from, date);
+  const said = saidIn(from, date, subject.confidence);
+  if (subject.kind === 'not-placed') return notPlaced(from, 'date', range);
+  const hearsay = isHearsay(from.folded.text, ...range);
+  // "My mum always said 1983, but she said that of everything": the seller does not follow it.
+  if (hearsay && isSetAgainst(from.folded.text, ...range)) return notPlaced(from, 'date', range);
+  // "B1042173, 2002 to 2004 I was told": what a table tells of a code is told by somebody.
+  const isHeard = hearsay && !isExplicitRange(date);
+  if (subject.kind === 'made' && isHeard) return notPlaced(from, 'date', range);
+  if (subject.kind === 'made') return { kind: 'made', span: asSaid(date, from, range), ...said };
+  const span = dayOfPurchase(isHeard ? { ...date.span, about: true } : date.span);
+  return { kind: 'bought', span, ...howBought(from, range), ...invoiceIn(from, ...range), ...said };
 }

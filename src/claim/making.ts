@@ -4,6 +4,7 @@ import {
   anyOf,
   clauseAround,
   type FoundDate,
+  japanese,
   jointWords,
   phrasePattern,
   phraseTest,
@@ -62,6 +63,10 @@ const namesOf = rememberForMakers((makers) => {
 const is = textPattern(`(?:${phrasePattern(wordsOf('is', 'dates-from', 'made')).source})[^\\p{L}]*$`);
 /** "My daughter is from 1994", "my trip was from 2004 on": nobody's thing that is not the piece was made then. */
 const people = phraseTest(wordsOf('people', 'possessive'));
+/** "Het bonnetje erin is": some noun, and no word for the piece. "Das ist", "die stammt" have none. */
+const opensWithNoun = textPattern(
+  `^(?:${phrasePattern(wordsOf('article', 'an')).source})\\s?(?!(?:${phrasePattern(wordsOf('is', 'dates-from', 'made')).source})(?!\\p{L}))[\\p{L}'-]{3,}\\s`,
+);
 const pieceNear = textPattern(`^\\s?(?:\\p{L}{1,15}\\s){0,3}?(?:${piece.source})`);
 /** "A 1970s Ondrasse", "I think 1994". */
 const bareArticle = textPattern(
@@ -102,11 +107,15 @@ function speaksOfPiece(opening: string, from: Passage, makers: MakerFile[]): boo
 
 /** "Bucket 26 of 2004": behind what the title calls the piece, or the last word of it. */
 function endsInTitle(opening: string, title: string): boolean {
-  const words = opening.trim().match(/[\p{L}\p{N}&'-]{1,24}$/u)?.[0] ?? '';
-  return words.length >= fewestOfName && title.includes(words);
+  const word = opening.trim().match(/[\p{L}\p{N}&'-]{1,24}$/u)?.[0] ?? '';
+  if (word.length < fewestOfName || joins.has(word)) return false;
+  // Japanese words stand without gaps.
+  return japanese.test(word) ? title.includes(word) : title.split(wordGap).includes(word);
 }
-/** Shorter words stand in any title. */
+/** Shorter words stand in any title, and so do those that only join. */
 const fewestOfName = 2;
+const joins = new Set([...wordsOf('of-year', 'with', 'article', 'an', 'and', 'is', 'it-follows'), 'in', 'en', 'im']);
+const wordGap = /[^\p{L}\p{N}&'-]+/u;
 
 /** "From 1994", "a bag of the 90s", "30 years old": the date behind a bare "from", said of the piece. */
 export function isFromYear(
@@ -124,7 +133,8 @@ export function isFromYear(
   const opening = (joint ? ahead.slice(0, joint.index) : ahead).trim();
   if (!joint && !isVague(date)) return false;
   if (speaksOfPiece(opening, from, makers)) return true;
-  if (is.test(opening) && !people.test(opening)) return !speaksOfThing(text, start, end, from.title);
+  if (is.test(opening) && !people.test(opening) && !opensWithNoun.test(opening))
+    return !speaksOfThing(text, start, end, from.title);
   const after = text.slice(end, clause.end);
   return bareArticle.test(opening) && (opensName(after, makers) || (isVague(date) && supposedBehind.test(after)));
 }

@@ -1,9 +1,14 @@
 import {
+  anyLanguage,
   isAboutAnother,
   isLeftOpen,
   isNegated,
+  jointWords,
+  phrasePattern,
   phraseTest,
+  rightAhead,
   sentenceAround,
+  textPattern,
   topicFinder,
   wordsOf,
   wordsWithout,
@@ -24,6 +29,19 @@ function isOfOtherGoods(text: string, start: number, end: number): boolean {
   return otherGoods.test(behind) && !namesBag(ahead + behind.replace(otherGoods, '')) && !bought.test(ahead);
 }
 
+const ofMine = textPattern(
+  `^\\s(?:\\p{L}{1,4}\\s){0,2}?(?:(?:${phrasePattern(wordsOf('possessive')).source})\\s|(?:${anyLanguage(jointWords.wardrobe)})(?!\\p{L}))`,
+);
+const isThere = textPattern(
+  `(?:(?:^|[^\\p{L}])(?:${anyLanguage(jointWords.nearby)})|${phrasePattern(wordsOf('there-are')).source})[\\s']?(?:\\p{L}{1,4}[\\s']){0,2}$`,
+);
+/** "Near the outlet we can meet", "clearance of my wardrobe": such a place or sale is named, and nothing was bought there. */
+function isOnlyNamed(text: string, start: number, end: number): boolean {
+  const sentence = sentenceAround(text, start, end);
+  if (bought.test(text.slice(sentence.start, sentence.end))) return false;
+  return isThere.test(rightAhead(text, start)) || ofMine.test(text.slice(end, end + 32));
+}
+
 /** Discount, outlet, sample-sale and factory-second claims; "not from an outlet" is none. */
 export function saleChannelClaims(passages: Passage[]): ClaimDraft[] {
   return passages.flatMap((from) =>
@@ -34,6 +52,7 @@ export function saleChannelClaims(passages: Passage[]): ClaimDraft[] {
       // "Vom Outlet? Nein, aus dem Laden": asked, and not said.
       if (isLeftOpen(text, hit.foldedStart, hit.foldedEnd) || isHearsay(text, hit.foldedStart, hit.foldedEnd))
         return [];
+      if (isOnlyNamed(text, hit.foldedStart, hit.foldedEnd)) return [];
       if (isOfOtherGoods(text, hit.foldedStart, hit.foldedEnd)) return [];
       // "Sample" alone is also a fabric sample or a sample photo; it has to be the piece's kind.
       if (hit.words.toLowerCase() === 'sample' && !/^\s(?:piece|bag|item)/.test(text.slice(hit.foldedEnd))) return [];

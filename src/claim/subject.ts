@@ -173,6 +173,29 @@ const fewWords = /^[」』]?(?:は|が)?(?:\s\p{L}{1,12}){0,5}\s?$/u;
 const saysSo = phraseTest(wordsOf('reads-there', 'lost', 'lacking', 'goes-along'));
 const ofAnother = phraseTest(wordsOf('other-one'));
 
+const opensWithPart = textPattern(
+  `^\\s?(?:(?:${phrasePattern(wordsOf('article', 'possessive', 'an')).source})\\s?)?(?:\\p{L}{1,12}\\s)?(?:${parts})(?:\\s[\\p{L}']{1,12}){0,3}\\s?$`,
+);
+/** "Handle copied by the cobbler", "the strap was remade": a part opens the clause, and is not what the title calls the piece. */
+export function isHeadedByPart(text: string, start: number, end: number, title: string): boolean {
+  const subject = subjectAhead(text, start, end, title);
+  if (!subject || subject.isThing) return false;
+  return opensWithPart.test(text.slice(clauseAround(text, start, end).start, start));
+}
+
+/** "Está hecha en": a verb and what leads to the place. */
+const fewWordsOn = /^(?:\s\p{L}{1,15}){1,4}\s?$/u;
+/** "The zip is made in Japan", "ファスナーは日本製": nothing but a link stands between a part and where it was made. */
+export function isMakingOfPart(text: string, start: number, end: number, title: string): boolean {
+  const subject = subjectAhead(text, start, end, title);
+  return (
+    subject !== null &&
+    !subject.isThing &&
+    (fewWordsOn.test(subject.rest) || nearLink.test(subject.rest)) &&
+    !subject.rest.includes(',')
+  );
+}
+
 /** Whether a sentence speaks of a part or of what comes along ahead of a place, and has not come back to the piece since. */
 export function speaksOfThing(text: string, start: number, end: number, title: string): boolean {
   const subject = subjectAhead(text, start, end, title);

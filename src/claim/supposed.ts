@@ -1,4 +1,14 @@
-import { anyLanguage, clauseAround, jointWords, phraseTest, sentenceAround, textPattern, wordsOf } from '../text';
+import {
+  anyLanguage,
+  clauseAround,
+  jointWords,
+  phrasePattern,
+  phraseTest,
+  sentenceAround,
+  textPattern,
+  topics,
+  wordsOf,
+} from '../text';
 
 const supposed = phraseTest(wordsOf('supposed', 'heard'));
 
@@ -16,6 +26,14 @@ export const saysTold = (words: string): boolean => told.test(words);
 const kinSays = textPattern(
   `(?:${phraseTest(wordsOf('possessive')).source})\\s\\p{L}{2,15}\\s(?:${anyLanguage(jointWords.holds)})(?!\\p{L})`,
 );
+/** "The lady I had it from thought", "la señora del rastro decía". */
+const personSays = textPattern(
+  `(?:${phraseTest(wordsOf('others-kin', 'family', 'somebody')).source})(?:\\s[\\p{L}']{1,12}){0,5}\\s(?:${anyLanguage(jointWords.holds)})(?!\\p{L})`,
+);
+/** "Laut meiner Tante", "volgens mijn zus", "義母によると": what "the stamp" tells is written there. */
+const byPerson = textPattern(
+  `(?:${phrasePattern(wordsOf('hearsay')).source})\\s(?:d[ie]\\s)?(?:${phrasePattern(wordsOf('article', 'possessive')).source})\\s?[\\p{L}-]{2,20}|[^。、「」]{1,12}(?:${phrasePattern(topics.hearsay.ja).source})`,
+);
 const saidBehind = /^[^。、]{0,8}と(?:言|い[いう]|話|思って)/u;
 /** A label, a stamp or a paper tells what stands on it. */
 const written = phraseTest(wordsOf('code-noun', 'code-cue', 'inside-the-piece', 'paper-or-key', 'comes-along'));
@@ -28,5 +46,5 @@ export function isHearsay(text: string, start: number, end: number): boolean {
   const clause = clauseAround(text, start, end);
   const ahead = text.slice(clause.start, start);
   if (heard.test(text.slice(clause.start, clause.end)) || saidBehind.test(text.slice(end, clause.end))) return true;
-  return (saysTold(ahead) || kinSays.test(ahead)) && !written.test(ahead);
+  return [told, kinSays, personSays, byPerson].some((says) => says.test(ahead)) && !written.test(ahead);
 }

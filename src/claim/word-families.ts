@@ -1,4 +1,7 @@
 import {
+  anyLanguage,
+  clauseAround,
+  jointWords,
   phrasePattern,
   phraseTest,
   rightAhead,
@@ -14,9 +17,9 @@ import { isLikened, isOnlyLook } from './look';
 import { partDescribed } from './material-part';
 import { notVouched } from './not-vouched';
 import { partBeside } from './parts';
-import type { ClaimDraft, Passage } from './passage';
+import { type ClaimDraft, foldedRange, type Passage } from './passage';
 import { saidWords } from './said-words';
-import { isBeforeAccessory } from './subject';
+import { isBeforeAccessory, isHeadedByPart } from './subject';
 
 /*
  * Families of words that sellers use, one claim for each place where such words stand. What a family means to a buyer
@@ -30,6 +33,49 @@ function plainFamily(kind: PlainKind, topic: Topic) {
   return (from: Passage): ClaimDraft[] =>
     saidWords(from, find).map(({ polarity, said }) => ({ kind, polarity, ...said }) as ClaimDraft);
 }
+
+const copies = plainFamily('grade-of-copy', 'copy-grade');
+const oneOf = textPattern(`(?:${phrasePattern(wordsOf('an')).source})\\s(?:\\p{L}{1,12}\\s)?$`);
+/** "This is a replica", "I offer a replica". */
+const saysThisIs = phraseTest(wordsOf('is', 'offering', 'this-one', 'bag', 'piece'));
+const bought = phrasePattern(wordsOf('bought')).source;
+const japaneseBought = textPattern(`^(?:品)?を(?:${bought}|買|掴|つか)`);
+const ofPhoto = textPattern(`^[\\s-]?(?:${phrasePattern(wordsOf('photograph')).source})`);
+/** "I once bought a replica", "handle copied by the cobbler", "the 1:1 photo": no word of the piece itself. */
+const gradesOfCopy = (from: Passage): ClaimDraft[] =>
+  copies(from).filter(({ at: { start, end } }) => {
+    const [opens, closes] = foldedRange(from, { start, end });
+    const { text } = from.folded;
+    const ahead = text.slice(clauseAround(text, opens, closes).start, opens);
+    const behind = text.slice(closes, closes + 24);
+    if (oneOf.test(ahead) && !saysThisIs.test(ahead)) return false;
+    if (japaneseBought.test(behind) || ofPhoto.test(behind)) return false;
+    return !isHeadedByPart(text, opens, closes, from.title);
+  });
+
+const onlyPackaging = plainFamily('packaging-only', 'packaging-only');
+const toldOfBox = phraseTest(wordsOf('lost', 'is-missing', 'goes-along', 'comes-with-it'));
+const goesOnOfBox = textPattern(
+  `^\\s(?:${phrasePattern(wordsOf('is')).source})\\s(?!${phrasePattern(wordsOf('offering')).source})`,
+);
+/** "Only the box is missing", "the empty box goes with it", "nur der Karton ist noch neu": the clause tells of the box, and not of the offer. */
+const packaging = (from: Passage): ClaimDraft[] =>
+  onlyPackaging(from).filter(({ at: { start, end } }) => {
+    const { text } = from.folded;
+    const [opens, closes] = foldedRange(from, { start, end });
+    const clause = clauseAround(text, opens, closes);
+    return !toldOfBox.test(text.slice(clause.start, clause.end)) && !goesOnOfBox.test(text.slice(closes, clause.end));
+  });
+
+const freshParts = plainFamily('fresh-part', 'fresh-parts');
+const hasDarkened = textPattern(`(?:^|[^\\p{L}])(?:${anyLanguage(jointWords.darkened)})`);
+/** "The pale handles have darkened": fresh they were. */
+const stillFresh = (from: Passage): ClaimDraft[] =>
+  freshParts(from).filter(({ at: { start, end } }) => {
+    const { text } = from.folded;
+    const [opens, closes] = foldedRange(from, { start, end });
+    return !hasDarkened.test(text.slice(closes, sentenceAround(text, opens, closes).end));
+  });
 
 const findHurry = topicFinder('hurry');
 /** "There are no silly questions" invites them. */
@@ -114,19 +160,19 @@ const stored = (from: Passage, readAt: string): ClaimDraft[] =>
   });
 
 const families: ((from: Passage, readAt: string) => ClaimDraft[])[] = [
-  plainFamily('grade-of-copy', 'copy-grade'),
+  gradesOfCopy,
   plainFamily('not-this-piece', 'not-this-piece'),
   inStock,
   plainFamily('remade', 'remade'),
   notVouched,
-  plainFamily('packaging-only', 'packaging-only'),
+  packaging,
   plainFamily('assurance', 'assurance'),
   hurry,
   plainFamily('wear', 'wear'),
   noWear,
   leather,
   metal,
-  plainFamily('fresh-part', 'fresh-parts'),
+  stillFresh,
   stored,
   ageWords,
 ];

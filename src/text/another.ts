@@ -1,4 +1,6 @@
+import { anyLanguage } from './each-language';
 import { lastEnd } from './ends';
+import { theOne } from './joint-words';
 import { type Topic, wordsOf } from './lexicon';
 import { phrasePattern } from './phrases';
 
@@ -25,6 +27,8 @@ const anothers = new RegExp(
     `(?:${article})\\s?(?:${other})\\s(?:${says})`,
     // "My sister has a bag of 1990 as well".
     `(?:${kin})\\s(?:${sourceOf('has-or-stays')})\\s(?:${sourceOf('an')})\\s(?:\\p{L}{1,15}\\s){0,2}?(?:${bag})`,
+    // "Mi prima tiene el de 2005", "ma cousine a celle de 1990".
+    `(?:${kin})\\s(?:${sourceOf('has-or-stays')})\\s(?:${anyLanguage(theOne)})\\s`,
     `(?:${kin})'s\\s(?:\\p{L}{1,15}\\s){0,2}(?:${says})`,
     // "La mallette de mon oncle, elle, est de 1961".
     `(?:${sourceOf('article')})\\s?(?:\\p{L}{1,15}\\s)(?:\\p{L}{1,3}\\s)?(?:${kin})(?:,\\s\\p{L}{1,6},)?\\s(?:${says})`,

@@ -1,10 +1,9 @@
 import type { Condition } from '../listing/types';
-import { clauseAround, isAboutAnother, isDenial, isNegated, isOnlySeeming, rightAhead, sentenceAround } from './clause';
-import { anyLanguage } from './each-language';
+import { clauseAround, isAboutAnother, isNegated, isOnlySeeming, sentenceAround } from './clause';
 import { foldWords, type Said } from './fold';
 import { isOfFormerPart } from './former-part';
-import { limitedTo } from './joint-words';
 import { tableWords, topicFinder, wordsOf } from './lexicon';
+import { isNewOfElse } from './new-of-else';
 import { type Hit, phraseFinder, phrasePattern, phraseTest } from './phrases';
 import { Taken } from './taken';
 import { accessoryWords, partWords } from './things';
@@ -33,6 +32,8 @@ const boughtBefore = new RegExp(
   `(?:${phrasePattern(wordsOf('bought', 'cost-when')).source})\\s(?:(?:${phrasePattern(wordsOf('an')).source})\\s)?$`,
   'u',
 );
+/** "From my new handbag". */
+const myBefore = rightBefore(wordsOf('possessive'));
 const boughtBehind = new RegExp(`^\\s(?:${phrasePattern(wordsOf('bought')).source})`, 'u');
 const andBehind = new RegExp(`^[\\s!]*$|^\\s(?:${phrasePattern(wordsOf('and')).source})\\s`, 'u');
 const withBefore = new RegExp(`(?:${phrasePattern(wordsOf('with')).source})\\s`, 'u');
@@ -64,7 +65,7 @@ function newOfPiece(text: string, start: number, end: number, opens: boolean): b
   const before = text.slice(clause.start, start);
   const after = text.slice(end, clause.end);
   // "I bought a new bag", "neu gekauft": of another piece, or of another time.
-  if (boughtBefore.test(before) || boughtBehind.test(after)) return false;
+  if (boughtBefore.test(before) || boughtBehind.test(after) || myBefore.test(before)) return false;
   if (nounAfter.test(after)) return true;
   if (andBehind.test(after) && (before.trim() === '' || nounBefore.test(before) || stateBefore.test(before)))
     return true;
@@ -83,26 +84,7 @@ function isAboutThing(text: string, start: number, end: number): boolean {
   return behind !== null && /^\s{0,2}$/.test(text.slice(end, end + behind.index));
 }
 
-const byMe = phrasePattern(wordsOf('by-me')).source;
-const byMeBehind = new RegExp(`^\\s(?:${byMe})`, 'u');
-const byMeAhead = new RegExp(`(?:${byMe})\\s?$`, 'u');
-const sinceThen = new RegExp(`^\\s(?:${phrasePattern(wordsOf('since')).source})\\s(?:1[89]|20)\\d\\d(?!\\d)`, 'u');
-const thenSince = new RegExp(
-  `(?:${phrasePattern(wordsOf('since')).source})\\s(?:1[89]|20)\\d\\d\\s$|(?:1[89]|20)\\d\\d年(?:から|以降)$`,
-  'u',
-);
-/** "Unworn since 2001": until then it was not. */
-const isSinceThen = (text: string, start: number, end: number): boolean =>
-  sinceThen.test(text.slice(end, end + 24)) || thenSince.test(rightAhead(text, start));
-
-/** "Never worn by me, daily by my mother": that one owner did not use it does not make it unused. */
-const isOfOneOwner = (text: string, start: number, end: number): boolean =>
-  byMeBehind.test(text.slice(end, end + 24)) || byMeAhead.test(rightAhead(text, start));
-
-const somewhere = new RegExp(`^\\s(?:${anyLanguage(limitedTo)})\\s`, 'u');
-/** "Never used for work", "jamais servi au bureau": elsewhere it was. */
-const isOfOneUse = (text: string, start: number, end: number): boolean =>
-  isDenial(text.slice(start, end)) && somewhere.test(text.slice(end, end + 16));
+const isFresh = (value: Condition): value is 'new' | 'unused' => value === 'new' || value === 'unused';
 
 const codes = phrasePattern(wordsOf('code-noun'), 'u');
 /** "The stamp is worn", "il timbro e consumato": said of the code alone. */
@@ -114,14 +96,6 @@ const back = phraseTest(wordsOf('sent-back'));
 function isOfReturn(text: string, start: number, end: number): boolean {
   const { start: opens, end: closes } = sentenceAround(text, start, end);
   return back.test(text.slice(opens, closes));
-}
-
-const costs = phraseTest(wordsOf('costs-new'));
-/** "New it costs 890 today", "新品は店頭で12万円ほど": what a new one costs. */
-function isOfNewPrice(text: string, start: number, end: number): boolean {
-  const behind = text.slice(end, Math.min(sentenceAround(text, start, end).end, end + 60));
-  const sum = behind.search(/\d/);
-  return sum > 0 && costs.test(behind) && text.slice(clauseAround(text, start, end).start, start).trim() === '';
 }
 
 /**
@@ -148,14 +122,9 @@ export function findConditions(text: string, opens = false): Said<Condition>[] {
     const negated = isNegated(folded.text, start, end);
     if (bare.has(said) && !negated && !newOfPiece(folded.text, start, end, opens)) continue;
     if (isOfReturn(folded.text, start, end)) continue;
-    if (
-      said.value === 'unused' &&
-      [isOfOneOwner, isSinceThen, isOfOneUse].some((holds) => holds(folded.text, start, end))
-    )
-      continue;
+    if (isFresh(said.value) && isNewOfElse(folded.text, [start, end], said.value, things)) continue;
     if ((said.value === 'worn' || said.value === 'damaged') && isFlawOfCode(folded.text, start, end)) continue;
-    if ((said.value === 'unused' || said.value === 'new') && isOnlySeeming(folded.text, start, end)) continue;
-    if (said.value === 'new' && isOfNewPrice(folded.text, start, end)) continue;
+    if (isFresh(said.value) && isOnlySeeming(folded.text, start, end)) continue;
     if (isAboutAnother(folded.text, start, end) || isAboutThing(folded.text, start, end)) continue;
     const value = negated ? denied[said.value] : said.value;
     if (value) found.push({ value, start: said.start, end: said.end, words: said.words });

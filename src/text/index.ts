@@ -31,6 +31,7 @@ export { type Lexicon, type Topic, tableWords, topicFinder, topics, wordsOf, wor
 export { type FoundMeasure, parseMeasures } from './measure';
 export { dimensionLetters } from './measure-words';
 export { findMemberSince } from './member-since';
+export { isOfOnePart } from './new-of-else';
 export { findPayment } from './payment';
 export type { Hit } from './phrases';
 export { anyOf, type PhraseTable, phraseFinder, phrasePattern, phraseTest, textPattern } from './phrases';

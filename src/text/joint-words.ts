@@ -72,12 +72,12 @@ export const madeBehind: EachLanguage = [
 
 /** Behind somebody whose opinion it is: "my husband says"; in Japanese it stands behind what is held. */
 export const holds: EachLanguage = [
-  'says|thinks|reckons|believes|swears',
-  'dit|pense|croit|affirme',
-  'sagt|meint|denkt|glaubt|schwort',
-  'dice|pensa|crede',
-  'dice|piensa|cree',
-  'zegt|denkt|gelooft',
+  'says|thinks|reckons|believes|swears|said|thought|reckoned|believed|claimed|guessed',
+  'dit|pense|croit|affirme|disait|pensait|croyait',
+  'sagt|meint|denkt|glaubt|schwort|sagte|meinte|dachte|glaubte',
+  'dice|pensa|crede|diceva|pensava|credeva',
+  'dice|piensa|cree|decia|pensaba|creia|dijo',
+  'zegt|denkt|gelooft|zei|dacht|meende|geloofde',
   '',
 ];
 
@@ -86,9 +86,9 @@ export const which: EachLanguage = ['which|that', 'qui', 'd(?:er|ie|as)', 'che',
 
 /** Ahead of somebody's year of birth, in fun as well: "Jahrgang 1931", "bouwjaar 1950". */
 export const ofAge: EachLanguage = [
-  'vintage|class\\sof|model',
-  'millesime|cuvee|classe',
-  'jahrgang|baujahr|bj',
+  'vintage|class\\sof|model|born(?:\\sin)?|b\\.',
+  'millesime|cuvee|classe|nee?(?:\\sen)?',
+  'jahrgang|jg\\.?|baujahr|bj',
   'classe|annata',
   'quinta(?:\\sdel?)?|anada',
   'bouwjaar|lichting|jaargang',
@@ -283,5 +283,82 @@ export const limitedTo: EachLanguage = [
   'al|alla|per|fuori|come',
   'para|como|fuera|al',
   'op|voor|naar|buiten|als',
+  '',
+];
+
+/** Ahead of a denial, or of a word for new: nearly so, and not quite. */
+export const almost: EachLanguage = [
+  'almost|nearly|practically|virtually|hardly|barely|as\\sgood\\sas',
+  'presque|quasi(?:ment)?|pratiquement',
+  'fast|beinahe|nahezu|so\\sgut\\swie|quasi|praktisch',
+  'quasi|praticamente|pressoche',
+  'casi|practicamente',
+  'bijna|vrijwel|zo\\sgoed\\sals|praktisch|haast',
+  'ほぼ|ほとんど',
+];
+/** What something was, and is no more. */
+export const wasOnce: EachLanguage = [
+  'was|were|used\\sto\\sbe',
+  'etait|etaient',
+  'war|waren',
+  'era|erano',
+  'era|estaba',
+  'was|waren',
+  '',
+];
+/** Behind what is so: only this part of it, and nothing else. */
+export const onlyThis: EachLanguage = [
+  'only|just',
+  'seule?s?|seulement|uniquement|que',
+  'nur|lediglich|allein',
+  'solo|soltanto|solamente',
+  'solo|solamente|unicamente',
+  'alleen|slechts|enkel',
+  '(?:な|い)?のは',
+];
+/** Who is spoken of as wanting such a piece; the other languages have phrases for it. */
+export const wantsOne: EachLanguage = ['', '', '', '', '', '', '(?:を|が)?(?:お?求め|お?探し|ご?希望|お望み)'];
+/** Ahead of a place that something else is near to. */
+export const nearby: EachLanguage = [
+  'near|next\\sto|beside|opposite|behind|outside|close\\sto|round\\sthe\\scorner\\sfrom',
+  'pres|a\\scote|en\\sface|derriere|devant',
+  'neben|nahe|beim?|hinterm?|vorm?|gegenuber',
+  'vicino|accanto|davanti|dietro|di\\sfronte',
+  'cerca|al\\slado|junto|enfrente|detras',
+  'naast|vlakbij|vlak\\sbij|tegenover|achter|bij',
+  '(?:近所|近く|隣|そば)の?',
+];
+/** What pale leather has become. */
+export const darkened: EachLanguage = [
+  'darken(?:ed|ing)?|darker|tanned|browned|mellowed|gone\\s(?:dark|brown|honey)',
+  'fonce(?:e?s?|r)|bruni(?:e?s?|r)|patine(?:e?s?|r)|jauni(?:e?s?|r)',
+  'nachgedunkelt|gedunkelt|dunkler|gebraunt|patiniert',
+  'scurit[aeoi]|scuriti|imbrunit[aeoi]|brunit[aeoi]',
+  'oscurecid[ao]s?|tostad[ao]s?|oscurecieron',
+  'donkerder|verkleurd|gebruind|nagedonkerd',
+  '飴色|焼けて|濃くな|色が変わ',
+];
+/** A piece of a kind that was named before: "the one from 2005". */
+export const theOne: EachLanguage = [
+  '(?:the|an?)\\sone\\s(?:of|from)',
+  'cel(?:ui|le)\\sd[eu]',
+  '(?:den|die|das|eine[ns]?)\\svo[nm]',
+  'quell[ao]\\sde[li]?l?',
+  '(?:el|la|un[oa])\\sdel?',
+  '(?:die|een)\\s(?:van|uit)',
+  '',
+];
+/** Behind a word of condition: what it is said of. */
+export const ofWhat: EachLanguage = ['for|of', 'pour', 'fur|bei|beim', 'per', 'para', 'voor', ''];
+/** Opens a sentence about whoever wants such a piece. */
+export const whoWants: EachLanguage = ['whoever|anyone|who', 'qui', 'wer', 'chi', 'quien|el\\sque', 'wie', ''];
+/** Where things are kept that are sold off. */
+export const wardrobe: EachLanguage = [
+  'wardrobe|closet|cupboard|attic|loft|house',
+  'placards?|penderie|garde-robe|dressing|grenier|armoires?',
+  '(?:kleider)?schranks?|schranke|keller|dachboden|haushalts?',
+  'armadio|soffitta|cantina|guardaroba',
+  'armario|trastero|desvan|vestidor',
+  'kast|zolder|kledingkast|schuur',
   '',
 ];

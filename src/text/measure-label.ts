@@ -27,15 +27,19 @@ const hedged = new RegExp(`(?:${about})\\.?\\s{0,2}$`, 'u');
 /** What stands between two sides that are measured across each other: "x", "by". On text folded by `foldWords`. */
 export const crossing = new RegExp(`^\\s?(?:[x×*]|${anyWithGaps(asCross)})\\s?$`, 'u');
 const letterBefore = /(?:^|[^\p{L}])\(?([a-z]{1,2})\)?[\s.:=]{0,3}$/u;
+/** "In alto 28", "en haut 28": the width at the top, and no height. */
+const atTop = /(?<!\p{L})(?:in|en)\s$/u;
+/** "Da 85 a 110": from one to the other, and no letter for a side. */
+const range = /(?<!\p{L})d[ae]\s\d{1,3}(?:[.,]\d)?\s?(?:cm\s)?a\s$/u;
 const letterAfter = /^\s{0,2}\(?([a-z]{1,2})\)?(?![\p{L}])/u;
 
 /** The label before a number: the nearest dimension word of its clause, or a letter right before it. */
 function labelBefore(text: string, start: number, letters: Set<string>): Label | null {
   const left = text.slice(Math.max(0, start - reach), start);
-  const letter = letterBefore.exec(left)?.[1];
+  const letter = range.test(left) ? undefined : letterBefore.exec(left)?.[1];
   if (letter && letters.has(letter) && dimensionLetters[letter]) return { dimension: dimensionLetters[letter], letter };
   const clause = afterLast(left, /[\d;\n!?。]/u);
-  const found = words(clause);
+  const found = words(clause).filter((word) => !atTop.test(clause.slice(0, word.start)));
   const strap = found.find((word) => word.value === 'strap' || word.value === 'handle');
   const near = strap ?? found[found.length - 1];
   if (!near || /[.,]\s|、/.test(clause.slice(near.end).replace(hedged, ''))) return null;

@@ -1,8 +1,8 @@
-import { anyLanguage } from './each-language';
+import { anyLanguage, anyWithGaps } from './each-language';
 import { afterLast, lastEnd } from './ends';
 import { tableWords, wordsOf } from './lexicon';
 import { anyOf, phrasePattern } from './phrases';
-import { bodyHeight, hangingLength, inclusive, unitWords } from './unit-words';
+import { bodyHeight, hangingLength, inclusive, opened, opensUp, unitWords } from './unit-words';
 
 /*
  * Lengths that are no side of the piece though nothing but its sentence tells so: what it is sent in, what lies beside it
@@ -22,7 +22,7 @@ const clauseBehind = (text: string, end: number): string =>
 
 const the = `(?:(?:${anyOf(wordsOf('article', 'possessive'))})\\s)?`;
 const handles = anyOf(tableWords('part').handle);
-const included = `${anyOf(wordsOf('with'))}|${anyLanguage(inclusive)}`;
+const included = `${anyOf(wordsOf('with'))}|co[li]|${anyLanguage(inclusive)}`;
 const withHandles = new RegExp(
   `(?<!\\p{L})(?:(?:${included})\\.?\\s${the}(?:${handles})(?!\\p{L})|(?:${handles})[をも]?\\s?(?:${anyLanguage(inclusive)}))`,
   'u',
@@ -34,9 +34,16 @@ const withHandlesSo = new RegExp(
 );
 const hangs = new RegExp(anyLanguage(hangingLength), 'u');
 
+/** "With the flap open", "mit offener Klappe", "フラップを開けると". */
+const openedUp = new RegExp(
+  `(?<!\\p{L})(?:${included})\\s${the}(?:(?:${anyWithGaps(opensUp)})\\s(?:${anyWithGaps(opened)})|(?:${anyWithGaps(opened)})\\s(?:${anyWithGaps(opensUp)}))|(?:${opensUp[6]})(?:${opened[6]})`,
+  'u',
+);
+
 /** "38 cm high with the handles", "持ち手を含めると高さ38cm": higher than the piece, and no length of the handles. */
 export function isWithHandles(text: string, { start, end }: { start: number; end: number }): boolean {
   const near = nearAhead(text, start);
+  if (openedUp.test(near) || openedUp.test(clauseBehind(text, end))) return true;
   if (withHandles.test(near) || withHandlesSo.test(near)) return !hangs.test(near);
   return withHandles.test(clauseBehind(text, end));
 }

@@ -117,3 +117,24 @@ export const andQuarter: EachLanguage = [
   'en\\seen\\skwart',
   '',
 ];
+
+/** What of a piece stands up when it is open, and makes it taller. */
+export const opensUp: EachLanguage = [
+  'flap|lid|top|frame',
+  'rabat|couvercle',
+  'klappe|uberschlag|deckel|bugel',
+  'patta|coperchio',
+  'solapa|tapa',
+  'klep|deksel|overslag',
+  '(?:フラップ|蓋|かぶせ)(?:を|が)?',
+];
+/** And that it is. */
+export const opened: EachLanguage = [
+  'open(?:ed)?|up|raised|lifted',
+  'ouvert|releve|leve',
+  'offener|geoffneter|aufgeklappter|offen|aufgeklappt',
+  'aperta|aperto|alzata',
+  'abierta|levantada',
+  'open|geopend|omhoog',
+  '開け|開い|上げ',
+];

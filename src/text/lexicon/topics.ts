@@ -39,6 +39,7 @@ import codeCue from './code-cue.json' with { type: 'json' };
 import codeLabel from './code-label.json' with { type: 'json' };
 import codeNoun from './code-noun.json' with { type: 'json' };
 import comesAlong from './comes-along.json' with { type: 'json' };
+import comesWithIt from './comes-with-it.json' with { type: 'json' };
 import conditionBefore from './condition-before.json' with { type: 'json' };
 import contactOutside from './contact-outside.json' with { type: 'json' };
 import copyGrade from './copy-grade.json' with { type: 'json' };
@@ -76,6 +77,7 @@ import insideThePiece from './inside-the-piece.json' with { type: 'json' };
 import inspiredBy from './inspired-by.json' with { type: 'json' };
 import invoice from './invoice.json' with { type: 'json' };
 import isWords from './is.json' with { type: 'json' };
+import isMissing from './is-missing.json' with { type: 'json' };
 import itFollows from './it-follows.json' with { type: 'json' };
 import jointInMaterial from './joint-in-material.json' with { type: 'json' };
 import kindOfPiece from './kind-of-piece.json' with { type: 'json' };
@@ -183,6 +185,7 @@ import silverSurface from './silver-surface.json' with { type: 'json' };
 import since from './since.json' with { type: 'json' };
 import smallThing from './small-thing.json' with { type: 'json' };
 import soldSoFar from './sold-so-far.json' with { type: 'json' };
+import somebody from './somebody.json' with { type: 'json' };
 import stars from './stars.json' with { type: 'json' };
 import stored from './stored.json' with { type: 'json' };
 import supposed from './supposed.json' with { type: 'json' };
@@ -266,6 +269,7 @@ export const topics = {
   'code-label': codeLabel,
   'code-noun': codeNoun,
   'comes-along': comesAlong,
+  'comes-with-it': comesWithIt,
   'condition-before': conditionBefore,
   'contact-outside': contactOutside,
   'copy-grade': copyGrade,
@@ -303,6 +307,7 @@ export const topics = {
   'inspired-by': inspiredBy,
   invoice,
   is: isWords,
+  'is-missing': isMissing,
   'it-follows': itFollows,
   'joint-in-material': jointInMaterial,
   'kind-of-piece': kindOfPiece,
@@ -410,6 +415,7 @@ export const topics = {
   since,
   'small-thing': smallThing,
   'sold-so-far': soldSoFar,
+  somebody,
   stars,
   stored,
   supposed,

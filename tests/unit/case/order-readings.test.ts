@@ -32,3 +32,12 @@ test('within the room of a loose year nothing is said of a reading, one year bey
   // 2005 lies six years and more from 2011 and later, 2012 within five.
   expect(fits([claim('made', 'about 2012', { span: about(2012) })])).toEqual([true, true, false, false]);
 });
+
+test('where nothing is said, readings of years that are common in the trade stand before older ones', () => {
+  const byTurns = decodeText('BK0516', { makers: [], maker: null, now: '2026-11-25' });
+  const first = (claims: readonly Claim[]) => orderReadings(byTurns, claims).readings.map(readsOf);
+  expect(byTurns.readings.map(readsOf)[0]).toBe('1956-01');
+  expect(first([])[0]).toBe('2016-05');
+  expect(first(claimed('made', 1956))[0]).toBe('1956-01');
+  expect([...first([])].sort()).toEqual(byTurns.readings.map(readsOf).sort());
+});

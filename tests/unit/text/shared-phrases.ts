@@ -174,5 +174,10 @@ export const sharing: readonly Sharing[] = [
   { topics: ['comes-along', 'search-words'], because: 'tags hang on the bag or stand under the text, with a colon' },
   { topics: ['days', 'search-words'], because: 'a German day is an English label' },
   { topics: ['accepting', 'another-piece'], because: 'what a seller wants is an offer, or a piece that is looked for' },
+  {
+    topics: ['somebody', 'seller-label', 'market-place', 'beside-the-piece'],
+    because: 'whoever sells or owns: a label beside a name, or somebody in a sentence',
+  },
+  { topics: ['is-missing', 'unreadable'], because: 'a box that is missing, or characters of a stamp' },
   { topics: ['unreadable', 'wear'], because: 'faded: of a stamp it cannot be read, of leather it is wear' },
 ];

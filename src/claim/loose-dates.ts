@@ -1,0 +1,39 @@
+import type { ClaimDraft } from './passage';
+import type { ClaimOf } from './types';
+
+/** How sure a date of making is of which nothing tells but that it stands by itself. */
+export const standingAlone = 0.6;
+
+export interface PlacedDate {
+  claim: ClaimDraft;
+  /** The same as said of no known thing. */
+  loose: ClaimDraft;
+}
+type Dated = Omit<ClaimOf<'made' | 'bought'>, 'id'>;
+const isDated = (claim: ClaimDraft): claim is Dated & ClaimDraft => claim.kind === 'made' || claim.kind === 'bought';
+const [ever, never] = ['0000-01-01', '9999-12-31'];
+
+/** Whether a piece made in one span may be what the other is told of: made then as well, or bought then or later. */
+function goesWith({ span }: Dated, other: Dated): boolean {
+  const startsInTime = (span.from ?? ever) <= (other.span.to ?? never);
+  return startsInTime && (other.kind === 'bought' || (other.span.from ?? ever) <= (span.to ?? never));
+}
+
+/**
+ * A year that only stands by itself is of something else where a date that is surely the piece's does not go with it: it
+ * is then said of no known thing, and judges nothing.
+ */
+export function withoutLoose(dates: readonly PlacedDate[]): ClaimDraft[] {
+  const sure = dates
+    .map(({ claim }) => claim)
+    .filter(isDated)
+    .filter(({ confidence }) => confidence > standingAlone);
+  return dates.map(({ claim, loose }) =>
+    isDated(claim) &&
+    claim.kind === 'made' &&
+    claim.confidence === standingAlone &&
+    !sure.every((other) => goesWith(claim, other))
+      ? loose
+      : claim,
+  );
+}
