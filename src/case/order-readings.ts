@@ -9,8 +9,8 @@ const [evenSince, halvedIn] = [1980, 10];
  * How often pieces of a year are offered second-hand, against those of the years since 1980: what a family's shape alone
  * leaves open is more often of a common year. Common practice, no source.
  */
-function offeredOf({ span: { from, to } }: Reading): number {
-  const year = Number((to ?? from)?.slice(0, 4));
+function offeredOf({ span }: Reading): number {
+  const year = Number((span?.to ?? span?.from)?.slice(0, 4));
   return Number.isNaN(year) || year >= evenSince ? 1 : 0.5 ** ((evenSince - year) / halvedIn);
 }
 

@@ -78,8 +78,14 @@ function isOfNewPrice(text: string, start: number, end: number): boolean {
   return sum > 0 && costs.test(behind) && fewWordsAhead.test(ahead);
 }
 
-const news = phrasePattern([...wordsOf('new-bare'), ...tableWords('condition').new]).source;
-const ofPiece = phraseTest(wordsOf('bag', 'piece', 'kind-of-piece', 'condition-before', 'behind-new', 'this-one'));
+const grades = tableWords('condition');
+const news = phrasePattern([...wordsOf('new-bare'), ...grades.new]).source;
+/** What is called so is the piece, or its condition: "brand new", "as new", "bag new". */
+const ofPiece = phraseTest([
+  ...wordsOf('bag', 'piece', 'kind-of-piece', 'condition-before', 'behind-new', 'this-one', 'wholly', 'is', 'likened'),
+  ...grades['as-new'],
+  ...grades.new.filter((words) => words.includes(' ')),
+]);
 const calledNew = new RegExp(
   `^\\s?(?:(?:${article})\\s?)?(?:[\\p{L}'-]{2,20}(?:\\s|は)(?:${news})|(?:${news})\\s[\\p{L}'-]{2,20})\\s?[,、]?$`,
   'u',
