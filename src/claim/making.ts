@@ -63,9 +63,9 @@ const namesOf = rememberForMakers((makers) => {
 const is = textPattern(`(?:${phrasePattern(wordsOf('is', 'dates-from', 'made')).source})[^\\p{L}]*$`);
 /** "My daughter is from 1994", "my trip was from 2004 on": nobody's thing that is not the piece was made then. */
 const people = phraseTest(wordsOf('people', 'possessive'));
-/** "Het bonnetje erin is": some noun, and no word for the piece. "Das ist", "die stammt" have none. */
+/** "Het bonnetje erin is": some noun, and no word for the piece. "Das ist", "die stammt", "I think" have none. */
 const opensWithNoun = textPattern(
-  `^(?:${phrasePattern(wordsOf('article', 'an')).source})\\s?(?!(?:${phrasePattern(wordsOf('is', 'dates-from', 'made')).source})(?!\\p{L}))[\\p{L}'-]{3,}\\s`,
+  `^(?:${phrasePattern(wordsOf('article', 'an').filter((word) => word !== 'i')).source})\\s?(?!(?:${phrasePattern(wordsOf('is', 'dates-from', 'made')).source})(?!\\p{L}))[\\p{L}'-]{3,}\\s`,
 );
 const pieceNear = textPattern(`^\\s?(?:\\p{L}{1,15}\\s){0,3}?(?:${piece.source})`);
 /** "A 1970s Ondrasse", "I think 1994". */

@@ -43,7 +43,9 @@ const japaneseBought = textPattern(`^(?:品)?を(?:${bought}|買|掴|つか)`);
 const ofPhoto = textPattern(`^[\\s-]?(?:${phrasePattern(wordsOf('photograph')).source})`);
 /** "I once bought a replica", "handle copied by the cobbler", "the 1:1 photo": no word of the piece itself. */
 const gradesOfCopy = (from: Passage): ClaimDraft[] =>
-  copies(from).filter(({ at: { start, end } }) => {
+  copies(from).filter((draft) => {
+    const { start, end } = draft.at;
+    if ('polarity' in draft && draft.polarity === 'is-not') return true;
     const [opens, closes] = foldedRange(from, { start, end });
     const { text } = from.folded;
     const ahead = text.slice(clauseAround(text, opens, closes).start, opens);

@@ -82,7 +82,8 @@ const grades = tableWords('condition');
 const news = phrasePattern([...wordsOf('new-bare'), ...grades.new]).source;
 /** What is called so is the piece, or its condition: "brand new", "as new", "bag new". */
 const ofPiece = phraseTest([
-  ...wordsOf('bag', 'piece', 'kind-of-piece', 'condition-before', 'behind-new', 'this-one', 'wholly', 'is', 'likened'),
+  ...wordsOf('bag', 'piece', 'kind-of-piece', 'condition-before', 'behind-new', 'this-one', 'wholly', 'likened'),
+  ...wordsOf('is').filter((words) => !japanese.test(words)),
   ...grades['as-new'],
   ...grades.new.filter((words) => words.includes(' ')),
 ]);
