@@ -65,8 +65,13 @@ const is = textPattern(`(?:${phrasePattern(wordsOf('is', 'dates-from', 'made')).
 const people = phraseTest(wordsOf('people', 'possessive'));
 /** "Het bonnetje erin is": some noun, and no word for the piece. "Das ist", "die stammt", "I think" have none. */
 const opensWithNoun = textPattern(
-  `^(?:${phrasePattern(wordsOf('article', 'an').filter((word) => word !== 'i')).source})\\s?(?!(?:${phrasePattern(wordsOf('is', 'dates-from', 'made')).source})(?!\\p{L}))[\\p{L}'-]{3,}\\s`,
+  `^(?:${phrasePattern(wordsOf('article', 'an').filter((word) => word !== 'i')).source})\\s?(?!(?:${phrasePattern(wordsOf('is', 'dates-from', 'made')).source})(?!\\p{L}))([\\p{L}'-]{3,})\\s`,
 );
+const callsPiece = phraseTest([...wordsOf('bag'), ...tableWords('part').body]);
+function opensWithOtherNoun(opening: string, title: string): boolean {
+  const noun = opensWithNoun.exec(opening)?.[1];
+  return noun !== undefined && !title.includes(noun) && !callsPiece.test(noun);
+}
 const pieceNear = textPattern(`^\\s?(?:\\p{L}{1,15}\\s){0,3}?(?:${piece.source})`);
 /** "A 1970s Ondrasse", "I think 1994". */
 const bareArticle = textPattern(
@@ -133,7 +138,7 @@ export function isFromYear(
   const opening = (joint ? ahead.slice(0, joint.index) : ahead).trim();
   if (!joint && !isVague(date)) return false;
   if (speaksOfPiece(opening, from, makers)) return true;
-  if (is.test(opening) && !people.test(opening) && !opensWithNoun.test(opening))
+  if (is.test(opening) && !people.test(opening) && !opensWithOtherNoun(opening, from.title))
     return !speaksOfThing(text, start, end, from.title);
   const after = text.slice(end, clause.end);
   return bareArticle.test(opening) && (opensName(after, makers) || (isVague(date) && supposedBehind.test(after)));

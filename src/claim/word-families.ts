@@ -66,7 +66,10 @@ const packaging = (from: Passage): ClaimDraft[] =>
     const { text } = from.folded;
     const [opens, closes] = foldedRange(from, { start, end });
     const clause = clauseAround(text, opens, closes);
-    return !toldOfBox.test(text.slice(clause.start, clause.end)) && !goesOnOfBox.test(text.slice(closes, clause.end));
+    return (
+      !toldOfBox.test(`${text.slice(clause.start, opens)} ${text.slice(closes, clause.end)}`) &&
+      !goesOnOfBox.test(text.slice(closes, clause.end))
+    );
   });
 
 const freshParts = plainFamily('fresh-part', 'fresh-parts');
