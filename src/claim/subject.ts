@@ -191,6 +191,7 @@ export function isMakingOfPart(text: string, start: number, end: number, title: 
   return (
     subject !== null &&
     !subject.isThing &&
+    asSubject.test(subject.opening) &&
     (fewWordsOn.test(subject.rest) || nearLink.test(subject.rest)) &&
     !subject.rest.includes(',')
   );
