@@ -24,7 +24,18 @@ export interface SaidConstruction {
 type Used = Pick<Own, 'used' | 'about'>;
 
 /** What a sentence says that a part was made of in a period: "Until 1995 the lining was dark red cotton". */
-export function constructionIn(sentence: string): SaidConstruction[] {
+export function constructionIn(told: string): SaidConstruction[] {
+  const [whole, subject] = quotedSubject.exec(told) ?? [];
+  if (subject === undefined) return constructionsIn(told);
+  // "Die „Elster“ war bis 1966 mit Atlas gefüttert": of that model.
+  const found = constructionsIn(told.replace(whole!, ' '));
+  return found.map(({ own, backwards }) => ({ own: { ...own, models: [subject] }, backwards }));
+}
+
+const quotedSubject =
+  /(?:^|\s)(?:(?:die|der|das|the|le|la|el|il|lo|de|het)\s)?[„“"«](\p{Lu}[^”“"»]{1,30})[”“"»](?=\s)/iu;
+
+function constructionsIn(sentence: string): SaidConstruction[] {
   if (personal(sentence).length > 0) return [];
   const found: SaidConstruction[] = [];
   for (const clause of sentence.split(/;\s?|\.\s(?=\p{Lu})/u)) {
@@ -107,13 +118,21 @@ function inTurn(clause: string, text: string, part: Hit<Part>, periods: readonly
     const before = found.at(-1)?.own;
     const { backwards, ...used } = marker.period
       ? usedOf([begunAt(marker.period, timeBeside(onePeriod(before?.used), 'afterwards')?.[0])])
-      : { backwards: false, ...(before && linked(before, marker.link!)) };
+      : { backwards: false, ...(before ? linked(before, marker.link!) : opened(marker, behind[reached])) };
     if (!used.used) return [];
     found.push({ own: { kind: 'construction', part: part.value, is, ...used }, backwards });
     own = [];
     from = cut.end;
   }
   return found.length > 1 ? found : [];
+}
+
+/** "Chamois to begin with, and from 1975 cotton": what came first ended when the next began. */
+function opened({ link }: Marker, next: Marker | undefined): Used | undefined {
+  const period = next?.period;
+  if (link !== 'beforehand' || period?.form !== 'since') return undefined;
+  const used = timeBeside(period.used, 'beforehand');
+  return used && { used, ...(period.about.includes('from') && { about: ['to' as const] }) };
 }
 
 /** The words of a piece without its time. */

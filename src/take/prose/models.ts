@@ -18,6 +18,7 @@ const personal = tellingFinder('bought');
 const opening =
   /^(?:the|la|le|les|el|los|il|lo|die|der|das|de|het|a|an|an?|it|its|sie|er|es|elle|il|ella|in|from|since|until|at|modelo?|modell|modèle|modello)$/i;
 const common = wholeWords('heading');
+const makerNouns = wholeWords('maker-noun');
 
 /** The name of a model before a place in a sentence; the maker's own name is none. */
 export function modelBefore(sentence: string, until: number, makers: readonly string[]): string | null {
@@ -44,9 +45,19 @@ function japaneseBefore(sentence: string, until: number, makers: readonly string
   return names.findLast((name) => !nouns.has(name) && !makers.some((maker) => maker.includes(name))) ?? null;
 }
 
+const quoted = /[„“«"]\s?(\p{Lu}[^”“"»„«]{1,30}?)\s?[”“"»]/gu;
+/** Die „Elster“ der Firma … misst: what stands in quotation marks, and is no maker. */
+function quotedBefore(sentence: string, until: number, makers: readonly string[]): string | null {
+  const names = [...sentence.slice(0, until).matchAll(quoted)].map(([, name]) => name!);
+  const [name, ...more] = names.filter((one) => !makers.includes(one));
+  return more.length === 0 && name !== undefined && name.split(' ').length <= 4 ? name : null;
+}
+
 const withoutMaker = (name: string, makers: readonly string[]): string => {
   const maker = makers.find((one) => name === one || name.startsWith(`${one} `));
   if (maker) return name.slice(maker.length).trim();
+  // "Firma Grevenroth"
+  if (makers.some((one) => name.endsWith(` ${one}`)) && makerNouns.has(foldWords(name.split(' ')[0]!).text)) return '';
   return makers.some((one) => one.split(' ').includes(name)) ? '' : name;
 };
 
@@ -98,7 +109,9 @@ function modelIn(
     year?.form === 'year' ? (verb ? [year.used[0], null] : undefined) : onePeriod(used);
   const until = sides?.start ?? made?.start ?? year?.start ?? sentence.length;
   const name =
-    modelBefore(sentence, until, makers) ?? (sides ? (japaneseBefore(sentence, until, makers) ?? known) : null);
+    quotedBefore(sentence, until, makers) ??
+    modelBefore(sentence, until, makers) ??
+    (sides ? (japaneseBefore(sentence, until, makers) ?? known) : null);
   if (name === null || (!sides && !years)) return null;
   return {
     name,

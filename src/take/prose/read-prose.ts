@@ -6,6 +6,7 @@ import type { SaidLayout } from '../said/layout-words';
 import { partsIn } from '../said/part';
 import { readPeriods, usedOf } from '../said/period';
 import { isPeriod } from '../said/used-text';
+import { bidsToLook } from '../said/where';
 import type { Retraction } from '../settle';
 import type { Doubt, Proposal } from '../types';
 import { tellingFinder } from '../words';
@@ -24,6 +25,7 @@ import { look } from './told-sentence';
 
 const codeWords = tellingFinder('code');
 const mistaken = tellingFinder('mistaken');
+const speaksOfCode = tellingFinder('code', 'letters', 'digits', 'stamping');
 const concedes = tellingFinder('mistaken', 'conceded');
 
 /** "This was used …": what the paragraph before told. */
@@ -106,7 +108,7 @@ export class ProseReader {
     }
     let model: string | null = null;
     let before: Before = { oneLetter: this.oneLetter, confessed: false, takenBack: null };
-    for (const sentence of sentences) {
+    for (const [at, sentence] of sentences.entries()) {
       const { text } = sentence;
       if (isAsked(text)) continue;
       const { plants, retracted } = plantsIn(text, before);
@@ -122,7 +124,9 @@ export class ProseReader {
       }
       if (plants.length === 0 && this.corrections.length > 0 && concedes(text).length > 0)
         for (const plant of this.corrections.splice(0)) this.conceded.add(plant);
-      const carrier = carrierOf(text, this.ofCodes, this.makers);
+      const next = sentences[at + 1]?.text ?? '';
+      const asksToLook = bidsToLook(text).length > 0 && speaksOfCode(next).length > 0;
+      const carrier = carrierOf(text, this.ofCodes || asksToLook, this.makers);
       const since = plants.length > 0 ? null : stampedSince(text, this.day, carrier !== null);
       if (carrier) {
         const { used: _, ...placed } = carrier.own;

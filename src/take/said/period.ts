@@ -16,7 +16,7 @@ export interface SaidPeriod {
 
 /** What may stand between two words of one period: blanks, brackets, small words such as "the year". */
 const between =
-  /^[\s(),.:'’[\]]{0,4}(?:(?:the|year|years|in|l'|el|il|le|la|los|den|dem|das|jahr|jahre|baujahr|ano|anno|annee|en|di|de|del|nel|het|jaar|dans|it was|was|been|it|(?<!\p{L})(?:there|here|dort|la|li|alli|ahi|daar|er)(?!\p{L}))[\s.']{0,2}){0,3}$/u;
+  /^[\s(),.:'’[\]]{0,4}(?:(?:the|year|years|in|l'|el|il|le|la|los|den|dem|das|jahr|jahre|baujahr|ano|anno|annee|en|di|de|del|nel|het|jaar|dans|it was|was|been|it|(?<!\p{L})(?:there|here|dort|la|li|alli|ahi|daar|er|wurde|worden|werd)(?!\p{L}))[\s.']{0,2}){0,3}に?$/u;
 
 interface Open {
   period: SaidPeriod;
@@ -133,6 +133,10 @@ function behind(token: Token, last: Open | undefined, ahead: readonly Token[]): 
     last.open = false;
   } else if (token.kind === 'unknown' && joined && last.open) {
     Object.assign(period, { used: [period.used[0], null], form: 'range', end: token.end });
+    last.open = false;
+  } else if (direct && token.kind === 'ended' && period.form === 'year') {
+    // "1993 geschlossen", "1993年に閉鎖".
+    Object.assign(period, { used: [null, period.used[1]], form: 'until', end: token.end });
     last.open = false;
   } else if (direct && token.kind === 'only-then' && period.form === 'year') {
     Object.assign(period, { form: 'range', end: token.end });

@@ -13,6 +13,10 @@ const on = (text: string): ReturnType<typeof onAny> =>
 const sits = tellingFinder('sits');
 const isAt = tellingFinder('is-at');
 const itSits = tellingFinder('it-sits');
+const lookAt = tellingFinder('look-at');
+/** "Look under the inside pocket": what bids to look opens its sentence. */
+export const bidsToLook = (sentence: string): ReturnType<typeof lookAt> =>
+  lookAt(sentence.slice(0, 40)).filter(({ start }) => start <= 4);
 const code = tellingFinder('code');
 const serial = tellingFinder('serial', 'digits');
 const letters = tellingFinder('letters');
@@ -53,6 +57,8 @@ export function readWhere(sentence: string, ofCodes: boolean): SaidWhere | null 
   const meantPlace = ofCodes ? japanesePlace.exec(head) : null;
   if (meantPlace && isOnPiece(meantPlace[1]!)) return { where: meantPlace[1]!, start: meantPlace.index };
   const folded = foldWords(sentence);
+  const fronted = frontedPlace(sentence, folded);
+  if (fronted) return fronted;
   const [noun] = code(folded);
   const verb = sits(folded).find((one) => noun !== undefined && Math.abs(one.start - noun.start) <= 90);
   if (noun && verb) {
@@ -66,11 +72,28 @@ export function readWhere(sentence: string, ofCodes: boolean): SaidWhere | null 
   if (ofLetter) return ofLetter;
   // "It is a sticker in the pocket": what carries the code is no other subject.
   const subject = noun && namesCarrier(sentence.slice(noun.start, noun.end)) === null;
-  const [meant] = ofCodes && !subject ? itSits(folded) : [];
+  const [meant] = ofCodes && !subject ? [...itSits(folded), ...bidsToLook(sentence)] : [];
   const told = meant ? whereFrom(sentence, meant.end, 24) : null;
   if (told && (told.on || isOnPiece(told.where))) return told;
   return serial(folded).length > 0 || readCounts(folded).length > 0 ? besideNumber(sentence) : null;
 }
+
+const bears = tellingFinder('bears-code');
+const farthestCode = 40;
+/** "Sous le rabat il y a": what any sentence has. */
+const auxiliary =
+  /^(?:has|have|had|get|got|ont|a|hat|haben|hatte|ha|hanno|tiene|tienen|heeft|hebben|date|dates|dated|marks?|marque)$/iu;
+/** "Auf der Innenseite des Bügels trägt sie die Prägung": a place at the head of a sentence, what bears the code, and the code behind. */
+function frontedPlace(sentence: string, folded: Folded): SaidWhere | null {
+  const [first] = on(sentence.slice(0, farthestPlace));
+  if (!first || first.start > 0) return null;
+  const verb = bears(folded).find(({ start, words }) => start > first.end && !auxiliary.test(words));
+  if (!verb || verb.start > farthestPlace) return null;
+  const noun = code(folded).find(({ start }) => start >= verb.end && start - verb.end <= farthestCode);
+  const where = sentence.slice(0, verb.start).trim();
+  return noun && isOnPiece(where) && where.length >= 6 && !/[\d,;:(]/.test(where) ? { where, start: 0 } : null;
+}
+const farthestPlace = 80;
 
 /** "The letter is stamped under the flap": the letter and its verb at the head of a sentence, and the place right behind. */
 function letterPlace(sentence: string, folded: Folded): SaidWhere | null {
