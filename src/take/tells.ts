@@ -28,6 +28,8 @@ export interface Telling {
   offersInText: boolean;
   /** Whether it speaks of things that makers of leather goods make, or of their parts. */
   ofGoods: boolean;
+  /** Whether title, headings or captions speak of workshops. */
+  ofWorkshops: boolean;
   /** Whether title or first heading are of codes of another kind. */
   ofOtherCodes: boolean;
 }
@@ -44,6 +46,7 @@ export function readTelling(title: string, blocks: readonly Block[]): Telling {
   const body = texts.join('\n').slice(0, longestLook);
   return {
     heading: tells(about).length > 0 || tellsInTitle(`${title}\n${headings[0] ?? ''}`.slice(0, 600)).length > 0,
+    ofWorkshops: namesWorkshops(about),
     ofOtherCodes: otherCodes(`${title}\n${headings[0] ?? ''}`.slice(0, 600)).length > 0,
     offersInHeading: offers(about).length > 0,
     ofGoods: goods(`${title}\n${textOfBlocks(blocks)}`).length > 0 || namesWorkshops(about),
@@ -76,9 +79,14 @@ const isVaried = (found: readonly Proposal[]): boolean =>
  * told, it takes several of them: of codes anywhere, of models and materials in one table or list, or of both. Letters
  * beside towns are nobody's codes on a page that speaks of no bag and no part of one.
  */
-export function whatIsTold(found: readonly Proposal[], { heading, offersInText, ofGoods }: Telling): Proposal[] {
+export function whatIsTold(
+  found: readonly Proposal[],
+  { heading, offersInText, ofGoods, ofWorkshops }: Telling,
+): Proposal[] {
   // One thing said of nobody's codes is in passing, whatever the heading says.
   if (found.length === 1 && found[0]!.maker === null) return [];
+  // Letters beside towns of nobody, where no head speaks of workshops: courses, lines, halls.
+  if (!ofWorkshops && found.every(({ kind, maker }) => kind === 'plant' && maker === null)) return [];
   if (heading) return !offersInText || found.length >= fewest ? [...found] : [];
   if (offersInText) return isWholeSystem(found) ? [...found] : [];
   // How codes are built, and when or with an example, is never said in passing.

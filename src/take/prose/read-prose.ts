@@ -35,6 +35,16 @@ const meansBefore =
 /** Words of a sentence that tells a time and hardly more: "Gab es so von 1965 bis 1993." */
 const longestTime = 8;
 
+const opensOrCloses = tellingFinder('ended', 'launched');
+/** More workshops than a page has are a muddle. */
+const mostOpen = 40;
+const holdsName = (text: string, name: string): boolean => {
+  const at = text.indexOf(name);
+  return (
+    at >= 0 && !/^\p{Script=Latin}/u.test(text.slice(at + name.length)) && !/\p{Script=Latin}$/u.test(text.slice(0, at))
+  );
+};
+
 type Maker = string | null | undefined;
 
 /** Reads paragraphs in order; what one sentence names, the next may mean by "it". */
@@ -49,6 +59,8 @@ export class ProseReader {
 
   /** The times that later paragraphs tell of forms told without one. */
   readonly times = new Map<Proposal, Pick<Extract<OwnFields, { kind: 'code-system' }>, 'used' | 'about'>>();
+  /** Workshops told by name and without their time, which a later sentence may tell. */
+  private readonly open: Proposal[] = [];
   /** The form of a code that a paragraph before told without its time. */
   private undated: Proposal | null = null;
 
@@ -121,7 +133,10 @@ export class ProseReader {
       for (const { own, doubts, corrects } of plants) {
         const plant = add(own, [sentence], doubts);
         if (corrects) this.corrections.push(plant);
+        if (own.name !== undefined && !own.used && plant.doubts.length === 0 && this.open.length < mostOpen)
+          this.open.push(plant);
       }
+      if (plants.length === 0 && retracted.length === 0) this.datePlant(text);
       if (plants.length === 0 && this.corrections.length > 0 && concedes(text).length > 0)
         for (const plant of this.corrections.splice(0)) this.conceded.add(plant);
       const next = sentences[at + 1]?.text ?? '';
@@ -143,6 +158,17 @@ export class ProseReader {
     }
     if (systems.found.some(({ own }) => own.kind === 'code-system')) this.ofCodes = true;
     return found;
+  }
+
+  /** "Stroud had shut in 1980": the time of the one workshop whose town a later sentence names, and of no code. */
+  private datePlant(text: string): void {
+    const named = this.open.filter((one) => one.kind === 'plant' && holdsName(text, one.name!));
+    const [plant, ...more] = named;
+    if (!plant || more.length > 0 || this.times.has(plant) || opensOrCloses(text).length === 0) return;
+    const [period, ...others] = readPeriods(text);
+    if (!period || others.length > 0 || period.form === 'year' || period.backwards) return;
+    const { backwards: _, ...used } = usedOf([period]);
+    this.times.set(plant, used);
   }
 
   /** "This was used from 1968 to 1990.", or that time alone, opens the paragraph behind the one that told the form. */

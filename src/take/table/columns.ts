@@ -46,6 +46,7 @@ const fits: Partial<Record<Role, (texts: readonly string[]) => boolean>> = {
   last: (texts) => share(texts, (text) => isNumber(text) || text.length < 3) > 0.6,
   example: (texts) => share(texts, isWholeCode) > 0.4,
   where: (texts) => share(texts, isCode) < 0.3,
+  maker: (texts) => share(texts, (text) => /\d/.test(text)) < 0.5,
   width: (texts) => share(texts, isLength) > 0.6,
   height: (texts) => share(texts, isLength) > 0.6,
   depth: (texts) => share(texts, isLength) > 0.6,

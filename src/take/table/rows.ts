@@ -12,7 +12,7 @@ import { readNotation, readsExamples } from '../said/layout';
 import { layoutTold } from '../said/layout-referred';
 import { onePeriod, timeFrom } from '../said/one-period';
 import { readPeriods, type Used, usedOf } from '../said/period';
-import { readPlace, type SaidPlace } from '../said/place';
+import { countryAlone, readPlace, type SaidPlace } from '../said/place';
 import { withoutPeriods } from '../said/used-text';
 import { opensPlaceOnPiece } from '../said/where';
 import type { Doubt, Proposal } from '../types';
@@ -105,7 +105,9 @@ function placeOf(row: Row): SaidPlace | null {
   const above = row.section === null ? null : readPlace(row.section, 'cell');
   if (above?.place && above.place !== unknownPlace && (own === null || own.place === unknownPlace))
     return { place: above.place, ...(own?.name && { name: own.name }) };
-  return own;
+  // A remark that is a country and nothing else says where the town lies.
+  const country = own?.place === unknownPlace ? countryAlone(said(row, 'note')) : null;
+  return country !== null ? { ...own!, place: country } : own;
 }
 
 function plantsOf(row: Row, used: Used, say: Say): Proposal[] {
