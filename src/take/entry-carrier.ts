@@ -30,15 +30,18 @@ function plain(text: string): string {
 
 const relative = /,\s(?:die|der|das|welche[rs]?|which|that|who|qui|où|che|dove|que|donde|dat|waar)\s.{1,200}$/u;
 const mostly = tellingFinder('mostly');
-/** "Under the flap, mostly": without how often it sits there. */
+/** "Mostly under the flap", "under the flap, mostly", "…, mostly hidden by the lining": without how often it sits there. */
 function withoutMostly(text: string): string {
-  const last = mostly(text).at(-1);
-  const ahead = text.slice(0, last?.start);
-  const closes = last !== undefined && /[,、]\s?$/.test(ahead) && /^[\s.]{0,3}$/.test(text.slice(last.end));
-  return closes ? ahead.slice(0, Math.max(ahead.lastIndexOf(','), ahead.lastIndexOf('、'))) : text;
+  const hits = mostly(text);
+  const own = hits[0]?.start === 0 ? text.slice(hits[0].end).trimStart() : text;
+  const behind = mostly(own).find(({ start }) => /[,、]\s?$/.test(own.slice(0, start)));
+  return behind ? own.slice(0, Math.max(own.lastIndexOf(',', behind.start), own.lastIndexOf('、', behind.start))) : own;
 }
+/** "…, on small bags at the base": what is said of other pieces. */
+const onOthers =
+  /,\s(?:bei|on|for|with|pour|chez|sur les|sui|nei|per|en los|en las|para|bij|voor)\s(?:\p{L}{1,20}\s){0,2}(?:taschen|bags|models|pieces|sacs|modèles|borse|modelli|bolsos|modelos|tassen)(?!\p{L}).{0,200}$/iu;
 const bare = (text: string): string =>
-  withoutMostly(text.replace(relative, ''))
+  withoutMostly(text.replace(onOthers, '').replace(relative, ''))
     .replace(/\s?[([]\s{0,80}[)\]]/g, '')
     .replace(/^[\s,:]{1,80}|[\s,.;]{1,80}$/g, '')
     .trim();

@@ -1,7 +1,7 @@
 import { unknownPlace } from '../place';
 import { type Entry, readEntry, splitEntry } from './entry';
 import { codeOfEntries } from './entry-code';
-import { readOfPart } from './entry-part';
+import { constructionOf, readOfPart } from './entry-part';
 import { positionsOf } from './entry-positions';
 import type { HeadingAbove } from './heading-above';
 import type { NamedMakers } from './name';
@@ -12,9 +12,12 @@ import { linesOf, piecesOfList, unbroken } from './page/lines';
 import { rowsOfEntries } from './page/rows-of-entries';
 import { textOfBlocks } from './page/text-of';
 import { longestEntry, PageContext } from './page-context';
-import type { Context } from './propose';
+import { type Context, sayerOf } from './propose';
 import { ProseReader } from './prose/read-prose';
+import { partNamed } from './said/part';
+import { readPeriods } from './said/period';
 import { countryAlone } from './said/place';
+import { readSizes } from './said/size';
 import { isPeriod } from './said/used-text';
 import { isHeadingSize, speaksOfCodes } from './section';
 import { settle } from './settle';
@@ -44,8 +47,12 @@ export class PageReader {
   }
 
   read(): Proposal[] {
+    let reached = 0;
     for (const [at, block] of this.blocks.entries()) {
+      if (at < reached) continue;
       const count = this.found.length;
+      reached = this.card(block, at);
+      if (reached > at) continue;
       this.take(block, at);
       this.context.tell(this.found.slice(count));
       if (this.heading.country !== null) this.placeIn(this.heading.country, count);
@@ -53,6 +60,30 @@ export class PageReader {
     const { retractions, beginnings, conceded, times } = this.prose;
     const found = this.found.map((one) => (times.has(one) ? ({ ...one, ...times.get(one) } as Proposal) : one));
     return settle(found, retractions, beginnings, conceded);
+  }
+
+  /**
+   * A heading with the size, the years and the parts of what it names below it, each a paragraph of its own: reads it and
+   * gives where it ends; the heading's own place where it is no such card.
+   */
+  private card(block: Block, at: number): number {
+    if (block.kind !== 'heading' || this.firstHeading === at) return at;
+    const lines: Inline[] = [];
+    for (let next = this.blocks[at + 1]; next?.kind === 'paragraph'; next = this.blocks[at + 1 + lines.length]) {
+      if (next.words.text.length > longestEntry || lines.length >= mostOnCard) break;
+      lines.push(next.words);
+    }
+    const entries = lines.map(factOfLine);
+    const until = entries.indexOf(null);
+    const own = until < 0 ? entries : entries.slice(0, until);
+    const name = block.words.text;
+    const isName = name.length <= longestName && !/[?:.!]/.test(name) && readPeriods(name).length === 0;
+    if (own.length < 2 || !isName) return at;
+    this.heads(block.words, at);
+    const told = this.facts(own, name, at + 1, 'list');
+    if (!told?.some(({ kind }) => kind === 'model')) return at;
+    this.found.push(...told);
+    return at + 1 + own.length;
   }
 
   /** Towns told under the heading of a country lie there. */
@@ -110,6 +141,29 @@ export class PageReader {
   /** Entries under a period are what it tells: how codes were built, that there were none. */
   private underAbove(items: readonly Inline[], above: string, at: number): Proposal[] | null {
     if (items.length === 0 || !isHeadingSize(above) || !isPeriod(above)) return null;
+    const parts = items.map((item) => this.partUnder(item, above, at));
+    const found = parts.flatMap((one) => one ?? []);
+    const rest = items.filter((_, index) => parts[index] === null);
+    if (rest.length === 0) return found;
+    const own = this.systemUnder(rest, above, at);
+    return own === null && found.length === 0 ? null : [...(own ?? []), ...found];
+  }
+
+  /** "Lining: felt" under a period is of it. */
+  private partUnder(item: Inline, above: string, at: number): Proposal[] | null {
+    const entry = splitEntry(item);
+    const part = entry && partNamed(entry.head);
+    if (!entry || !part) return null;
+    const told = constructionOf(
+      part,
+      entry.body,
+      sayerOf(item, entry.body, this.context.of(at, 'list')),
+      readPeriods(above),
+    );
+    return told.length > 0 ? told : null;
+  }
+
+  private systemUnder(items: readonly Inline[], above: string, at: number): Proposal[] | null {
     const body = items.map(({ text }) => text.replace(/[.;,]$/, '')).join('. ');
     const told = items.slice(1).reduce((one, next) => afterHead(one, '. ', next), items[0]!);
     const whole = { ...afterHead(plainWords(above), ': ', told), selector: items[0]!.selector };
@@ -242,6 +296,19 @@ function entryOfRow([label, value, ...more]: readonly Cell[]): Entry | null {
 }
 
 const longestName = 40;
+const mostOnCard = 8;
+
+/** "Maße: 34 × 26 cm", and a size or a time alone, as a label and what it says. */
+function factOfLine(words: Inline): Entry | null {
+  const { text } = words;
+  const label = isPeriod(text) ? 'Period' : isSize(text) ? 'Size' : null;
+  return label === null ? splitEntry(words) : { head: label, body: text, whole: words };
+}
+
+const isSize = (text: string): boolean => {
+  const [size, ...more] = readSizes(text);
+  return size !== undefined && more.length === 0 && size.end - size.start >= text.trim().length - 4;
+};
 
 /** What a heading and the line below it tell together. */
 const answered: ReadonlySet<Proposal['kind']> = new Set(['carrier', 'construction', 'plant', 'stamped']);

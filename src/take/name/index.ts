@@ -33,7 +33,7 @@ function asUsed(name: string, heads: readonly Head[], text: NamesInText): string
   const stem = name.replace(/s$/u, '');
   const bare =
     stem !== name && (text.bare(stem) || heads.some(({ text: head }) => head.split(aroundWords).includes(stem)));
-  const own = bare && !text.bare(name) ? stem : name;
+  const own = (bare && !text.bare(name)) || isGenitive(name, heads) ? stem : name;
   const capitals = own === own.toUpperCase() && own !== own.toLowerCase();
   const spelt = capitals ? (text.spelling(own) ?? own) : own;
   const small =
@@ -42,6 +42,16 @@ function asUsed(name: string, heads: readonly Head[], text: NamesInText): string
       : spelt;
   const article = text.article(small);
   return article === null ? small : `${article} ${small}`;
+}
+
+const word = /^\s(\p{L}{2,30})/u;
+/** "Wandermanns Taschen" and "Wandermanns Codes": in every head what they made, or their codes, stands behind the name. */
+function isGenitive(name: string, heads: readonly Head[]): boolean {
+  const behind = heads.flatMap(({ text }) => {
+    const at = name.endsWith('s') ? text.indexOf(name) : -1;
+    return at < 0 ? [] : [fold(word.exec(text.slice(at + name.length))?.[1])];
+  });
+  return new Set(behind).size > 1 && behind.every((one) => things.has(one));
 }
 
 const namesOf = (heads: readonly Head[], text: NamesInText): string[] => {

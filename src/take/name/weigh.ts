@@ -188,6 +188,8 @@ export function weigh(name: string, heads: readonly Head[], text: NamesInText): 
   // A maker's own page calls the bags "ours", and seldom says its name.
   if (text.isOwn && (kinds.has('site') || kinds.has('title')) && !kinds.has('heading')) weight += 2;
   weight += spoken + (sections > 1 ? 0.6 : 0) + (pictures > 1 ? 0.6 : 0);
+  // The main heading and a part's speak of it as of a maker: "Wandermanns Taschen", "Wandermanns Codes".
+  if (kinds.has('heading') && sections > ownSections && spoken > 0) weight += 1.2;
   // "Two houses, two ways of dating": what its parts are headed with alone are houses.
   if (ownSections > 0 && heads.some(({ kind, text: head }) => topHeads.has(kind) && makersMeant(head).length > 0))
     weight += 1.4;

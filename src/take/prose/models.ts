@@ -1,6 +1,7 @@
 import { foldWords } from '../../text';
 import type { OwnFields } from '../propose';
 import { blanked } from '../said/blanked';
+import { readExamples } from '../said/example';
 import { onePeriod } from '../said/one-period';
 import { readPeriods, type SaidPeriod, usedOf } from '../said/period';
 import { readAmounts } from '../said/price';
@@ -61,6 +62,9 @@ const withoutMaker = (name: string, makers: readonly string[]): string => {
   return makers.some((one) => one.split(' ').includes(name)) ? '' : name;
 };
 
+/** A day by which no code is read. */
+const anyDay = '2000-01-01';
+
 export interface SaidModel {
   name: string;
   size?: Extract<OwnFields, { kind: 'model' }>['size'];
@@ -72,6 +76,8 @@ export interface SaidModel {
 /** Models that a sentence tells the size or the first year of. `known` is the one spoken of before. */
 export function modelsIn(sentence: string, known: string | null, makers: readonly string[]): SaidModel[] {
   const all = readSizes(sentence);
+  // What tells how a code reads tells no model's time.
+  if (all.length === 0 && readExamples(sentence, anyDay).length > 0) return [];
   const clauses = all.length > 1 ? sentence.split(/;\s/) : [];
   if (clauses.length > 1) return clauses.flatMap((clause) => modelsIn(clause, null, makers));
   if (all.length > 1)

@@ -46,13 +46,16 @@ export function systemsIn(
       continue;
     }
     const after = periodAfter(here, told[at - 1], found.at(-1)) ?? [];
+    const time = after.length > 0 ? after : periodBeside(undefined, behindOf(told, at));
+    // "The letters come before the figures, whose order stayed. UB8912 is of week 12 of 1989."
+    const shownNext = exampleBehind(here, told[at + 1]);
+    const withNext: ReturnType<typeof changedBy> = shownNext ? changedBy(shownNext, known ?? earlier, time) : null;
     const changed: ReturnType<typeof changedBy> =
-      here.counts === 0
-        ? changedBy(here, known ?? earlier, after.length > 0 ? after : periodBeside(undefined, behindOf(told, at)))
-        : null;
+      withNext ?? (here.counts === 0 ? changedBy(here, known ?? earlier, time) : null);
     if (changed) {
       found.push(changed.system);
       known = changed.layout;
+      if (withNext) at += 1;
       continue;
     }
     const shownOf = here.counts === 0 && pending ? exampleOf(here, pending) : null;
@@ -82,6 +85,14 @@ export function systemsIn(
     at = last;
   }
   return { found, known: known ?? earlier, pending };
+}
+
+/** A sentence without an example and without counts, with the one that the next sentence is of. */
+function exampleBehind(here: Told, next: Told | undefined): Told | null {
+  const isBare = here.counts === 0 && here.examples.length === 0;
+  if (!isBare || !next || next.examples.length === 0 || next.periods.length > 0 || next.counts > 0 || next.noCode)
+    return null;
+  return { ...here, examples: next.examples.map((one) => ({ ...one, start: 0, end: 0 })) };
 }
 
 const goesOn = (next: Told | undefined): boolean =>

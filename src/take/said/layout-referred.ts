@@ -83,7 +83,7 @@ function candidatesOf(reference: Reference, text: string, code: string | undefin
     });
   const counts = readCounts(folded).filter(({ of }) => of === 'letters');
   const lettered = letterWords(text).length > 0 && !reference.dropped;
-  const longer = lettered ? bases.flatMap((one) => withLetters(one, code, counts[0]?.count ?? 1, reference)) : [];
+  const longer = lettered ? bases.flatMap((one) => withLetters(one, code, counts[0]?.count ?? 0, reference)) : [];
   const isOnlyLonger = code === undefined && longer.length > 0;
   const same = reference.reversed || reference.dropped || reference.kept ? bases : [];
   return [...(isOnlyLonger ? [] : same), ...longer];
