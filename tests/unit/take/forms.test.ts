@@ -487,6 +487,62 @@ const pages: [title: string, body: string, proposed: string[]][] = [
     '<p>LA stands for Lancaster, CA stands for Carlisle.</p><ul><li>LA: England</li><li>BE: Belgium</li><li>FR: France</li></ul>',
     [],
   ],
+  [
+    'Hexwold codes',
+    '<p>From 1961 to 1974 there are four digits, the week and the year: 1268 is week 12 of 1968.</p><p>In 1975 the two pairs changed places, as in 7731, week 31 of 1977.</p>',
+    [
+      'code-system | 1961–1974 | week 2 + year 2 | 1268 = 1968-W12',
+      'code-system | 1975– | year 2 + week 2 | 7731 = 1977-W31',
+    ],
+  ],
+  [
+    'Codici Hexwold',
+    '<ul><li>1961–1974: quattro cifre, anno e mese (6803 = marzo 1968)</li><li>dal 1975: ordine inverso, con la lettera del laboratorio davanti (P0377 = marzo 1977)</li></ul>',
+    [
+      'code-system | 1961–1974 | year 2 + month 2 | 6803 = 1968-03',
+      'code-system | 1975– | plant 1 + month 2 + year 2 | P0377 = 1977-03',
+    ],
+  ],
+  [
+    'Hexwold codes',
+    '<p>From 1970 to 1980 a letter for the workshop and two digits for the year: K74 was made in 1974.</p>',
+    ['code-system | 1970–1980 | plant 1 + year 2 | K74 = 1974'],
+  ],
+  [
+    'Hexwold workshops',
+    '<ul><li>K – Keswick, 58–79</li><li>L – Lorton, since 66</li><li>N – Norway, 1971 only</li></ul>',
+    ['plant | K | ZZ | Keswick | 1958–1979', 'plant | L | ZZ | Lorton | 1966–', 'plant | N | NO | 1971–1971'],
+  ],
+  [
+    'Hexwold workshops',
+    '<p>W stands for Wigton and S for Silloth.</p><p>Silloth closed its doors in 1988.</p>',
+    ['plant | W | ZZ | Wigton', 'plant | S | ZZ | Silloth | –1988'],
+  ],
+  [
+    'Hexwold codes',
+    '<p>K stands for Keswick, which did not open until 1969.</p>',
+    ['plant | K | ZZ | Keswick | 1969–'],
+  ],
+  [
+    'Hexwold models',
+    '<h2>The Tarn</h2><p>28 × 20 × 9 cm</p><p>1963–1980</p><p>Lining: moleskin</p>',
+    ['model | The Tarn | 1963–1980 | 28 20 9 cm', 'construction | lining | moleskin | The Tarn'],
+  ],
+  [
+    'Hexwold: linings',
+    '<table><tr><th>Years</th><th>Lining</th></tr><tr><td>1960–1970</td><td>linen</td></tr><tr><td>1971–1980</td><td>ditto</td></tr></table>',
+    ['construction | lining | linen | 1960–1970', 'construction | lining | linen | 1971–1980'],
+  ],
+  [
+    'Hexwold codes',
+    '<p>Look behind the zipped pocket. A letter and four digits are stamped there.</p>',
+    ['carrier | behind the zipped pocket | stamp'],
+  ],
+  [
+    'Hexwold-Codes',
+    '<p>Unter der Lasche trägt jede Tasche den Stempel.</p><p>Ab 1980 gilt eine neue Regel: K1280 entstand im Dezember 1980.</p>',
+    ['carrier | Unter der Lasche | stamp', 'example | K1280 | 1980-12'],
+  ],
 ];
 
 describe('ways in which pages tell', () => {

@@ -28,6 +28,8 @@ import {
   visitorPages,
   voiceAsidePages,
   voiceSeenPages,
+  wayfarerAsidePages,
+  wayfarerSeenPages,
 } from '../../take-pages/score';
 
 const scores = seenPages.map(scorePage);
@@ -107,6 +109,16 @@ describe('pages that tell of makers', () => {
       expect(opened.filter(({ form, given }) => form === 'none' && given > 0)).toEqual([]);
       expect(new Set(pages.map((name) => name.slice(0, 2))).size).toBeGreaterThanOrEqual(5);
     }
+  });
+
+  it('with menus, notices, captions and answers around what they tell: most proposals are right, apart from one name that is asked for', () => {
+    const opened = [...wayfarerSeenPages, ...wayfarerAsidePages].map(scorePage);
+    const [tables, prose] = [opened.filter(inTables), opened.filter(inProse)];
+    expect(sharesOf(tables).right, words(tables).join('\n')).toBeGreaterThanOrEqual(88);
+    expect(sharesOf(tables).given - sharesOf(tables).right).toBeLessThanOrEqual(10);
+    expect(sharesOf(prose).right, words(prose).join('\n')).toBeGreaterThanOrEqual(63);
+    expect(sharesOf(prose).given - sharesOf(prose).right).toBeLessThanOrEqual(5);
+    expect(opened.filter(({ form, given }) => form === 'none' && given > 0)).toEqual([]);
   });
 
   it('of other structures again, seen and set aside: nearly all proposals are right', () => {
