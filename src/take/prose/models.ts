@@ -76,8 +76,6 @@ export interface SaidModel {
 /** Models that a sentence tells the size or the first year of. `known` is the one spoken of before. */
 export function modelsIn(sentence: string, known: string | null, makers: readonly string[]): SaidModel[] {
   const all = readSizes(sentence);
-  // What tells how a code reads tells no model's time.
-  if (all.length === 0 && readExamples(sentence, anyDay).length > 0) return [];
   const clauses = all.length > 1 ? sentence.split(/;\s/) : [];
   if (clauses.length > 1) return clauses.flatMap((clause) => modelsIn(clause, null, makers));
   if (all.length > 1)
@@ -89,7 +87,9 @@ export function modelsIn(sentence: string, known: string | null, makers: readonl
       return name === null ? [] : [{ name, size, ...(made && { made }), ...(about && { about }), backwards }];
     });
   const one = modelIn(sentence, all[0], known, makers);
-  return one ? [one] : [];
+  // What tells how a code reads tells no model's time.
+  const ofCode = one !== null && all.length === 0 && readExamples(sentence, anyDay).length > 0;
+  return one && !ofCode ? [one] : [];
 }
 
 /** The one time that is told of a model. */

@@ -162,6 +162,7 @@ export class ProseReader {
 
   /** "Stroud had shut in 1980": the time of the one workshop whose town a later sentence names, and of no code. */
   private datePlant(text: string): void {
+    if (this.open.length === 0) return;
     const named = this.open.filter((one) => one.kind === 'plant' && holdsName(text, one.name!));
     const [plant, ...more] = named;
     if (!plant || more.length > 0 || this.times.has(plant) || opensOrCloses(text).length === 0) return;
