@@ -43,7 +43,7 @@ const fewestTags = 5;
 const longestLine = 400;
 
 /** Whether a name at this place of a text is said of another thing, or only stands in a list of words. */
-export function isOfAnotherThing(from: Passage, hit: Hit<string>): boolean {
+export function isOfAnotherThing(from: Passage, hit: Pick<Hit<string>, 'foldedStart' | 'foldedEnd'>): boolean {
   const { text } = from.folded;
   const { foldedStart: start, foldedEnd: end } = hit;
   const sentence = sentenceAround(text, start, end);

@@ -16,8 +16,8 @@ import {
 import { isOfAnotherThing } from './another-thing';
 import { rememberForMakers } from './by-makers';
 import { isHedgedName } from './hedged-authorship';
-import { unknownInTitle } from './name-words';
-import { type ClaimDraft, type Passage, saidIn, saidInData, titleOf } from './passage';
+import { makerNamed, unknownInTitle } from './name-words';
+import { type ClaimDraft, foldedRange, type Passage, saidIn, saidInData, titleOf } from './passage';
 import type { Claim } from './types';
 
 const nameFinder = rememberForMakers((makers) =>
@@ -70,13 +70,29 @@ export function makerClaims(passages: Passage[], listing: Listing, makers: Maker
         .filter((hit) => stated === null || hit.value === stated || isMadeBy(from, hit))
         .map((hit): ClaimDraft => ({ kind: 'maker', maker: hit.value, ...saidIn(from, hit, 0.8) })),
     );
+  const known = data !== null || inTitle.length > 0 || inText.length > 0;
   return [
+    ...(known ? [] : withoutFile(passages, models)),
     ...(title
       ? inTitle.map((hit): ClaimDraft => ({ kind: 'maker', maker: hit.value, ...saidIn(title, hit, 0.9) }))
       : []),
     ...inText,
     ...(data ? [{ kind: 'maker' as const, maker: data.maker, ...saidInData(data.words, data.confidence) }] : []),
   ];
+}
+
+/** A maker that no file knows, where the title or else the text names one beyond doubt. */
+function withoutFile(passages: readonly Passage[], models: readonly string[]): ClaimDraft[] {
+  for (const from of passages) {
+    const named = makerNamed(from, models);
+    if (!named || namesNobody(named.name)) continue;
+    const { text } = from.folded;
+    const [start, end] = foldedRange(from, named);
+    const isOpen = [isNegated, isAboutAnother, isLeftOpen, isHedgedName].some((holds) => holds(text, start, end));
+    if (isOpen || isOfAnotherThing(from, { foldedStart: start, foldedEnd: end })) continue;
+    return [{ kind: 'maker', maker: named.name, ...saidIn(from, { ...named, words: named.name }, 0.6) }];
+  }
+  return [];
 }
 
 function mentions(from: Passage, makers: MakerFile[]): Hit<string>[] {

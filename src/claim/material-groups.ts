@@ -1,9 +1,19 @@
-import { anyOf, type Hit, isAboutAnother, isLeftOpen, isNegated, phraseFinder, textPattern, wordsOf } from '../text';
+import {
+  anyOf,
+  colourWords,
+  type Hit,
+  isAboutAnother,
+  isLeftOpen,
+  isNegated,
+  materialWords,
+  phraseFinder,
+  textPattern,
+  wordsOf,
+} from '../text';
 import { rememberForMakers } from './by-makers';
 import { isOfCompanion } from './goods';
 import { isLikened } from './look';
 import type { Group } from './material-of-piece';
-import { colourWords, materialWords } from './material-words';
 import type { Passage } from './passage';
 import { isOfAccessory } from './subject';
 

@@ -1,6 +1,5 @@
 import type { Listing } from '../listing/types';
 import {
-  accessoryWords,
   anyLanguage,
   anyOf,
   findPlaces,
@@ -9,30 +8,18 @@ import {
   japanese,
   japaneseHouses,
   jointWords,
-  partWords,
   phrasePattern,
+  phraseTest,
+  plainWords,
   rightAhead,
   sourceRange,
-  tableWords,
   textPattern,
   wordsOf,
 } from '../text';
-import { colourWords, materialWords } from './material-words';
 import { type Passage, passagesOf, titleOf } from './passage';
 
 /** What a bag is called, in one word: "Velmont satchel" names a maker before it. */
 const nouns = foldedSet(wordsOf('bag'));
-
-let known: RegExp | null = null;
-const knownWords = (): RegExp => {
-  known ??= phrasePattern([
-    // What the piece is, how it looks, how it is sold. A word that is missing only makes the tool hold its tongue.
-    ...wordsOf('plain-word', 'bag', 'piece', 'behind-new', 'new-bare'),
-    ...accessoryWords,
-    ...[colourWords, materialWords, partWords, tableWords('condition')].flatMap((table) => Object.values(table).flat()),
-  ]);
-  return known;
-};
 
 interface Word {
   /** As the listing writes it. */
@@ -51,7 +38,7 @@ const placeAhead = textPattern(`(?<![\\p{L}])(?:${anyLanguage(jointWords.inPlace
 /** Words of a passage that no list knows: they may be names. Numbers and words of one or two letters are none. */
 function unknownWords({ folded, text: source }: Passage, others: readonly string[]): Word[] {
   const blank = (found: string) => ' '.repeat(found.length);
-  const text = folded.text.slice(0, longest).replace(knownWords(), blank).replace(phrasePattern(others), blank);
+  const text = folded.text.slice(0, longest).replace(plainWords(), blank).replace(phrasePattern(others), blank);
   const places = findPlaces(source.slice(0, longest));
   return [...text.matchAll(/(?<![\p{L}\p{N}])[\p{L}'’&.-]{3,}(?![\p{L}\p{N}])/gu)].flatMap((match): Word[] => {
     const behind = match.index + match[0].length;
@@ -102,7 +89,7 @@ function wholeName({ words, start: from, end }: Word, source: string): string {
       const more = (opens.test(last) ? nextName : joined).exec(behind());
       // The joint itself is a plain word.
       const name = more?.[0].split(/[\s&+・·]/u).at(-1) ?? '';
-      if (!more || foldWords(name).text.search(knownWords()) >= 0) break;
+      if (!more || foldWords(name).text.search(plainWords()) >= 0) break;
       to += more[0].length;
     }
   return source.slice(start, to).replace(endsSentence, '');
@@ -133,11 +120,56 @@ const capitalsBehind = (ahead: string): RegExp => {
 const brandAhead = capitalsBehind(anyLanguage(jointWords.brandWord));
 const makerAhead = [capitalsBehind(anyLanguage(jointWords.byWhom)), brandAhead];
 
+/** "Fa. Wiesenhag", "ditta Ombrosi", "marca Ocotlan": words for a firm or its name, ahead of it. Common practice, no source. */
+const firmAhead = capitalsBehind(anyLanguage(jointWords.firmWord));
+const opensHouse = textPattern(`^(?:${anyOf(wordsOf('opens-house-name'))})\\s\\p{Lu}`);
+/** "Halvard Finch", "Hollinger & Sohn": two words, or two joined, that no list knows. */
+const twoWords = /^\p{Lu}[\p{L}'’.-]+(?:\s?[&+]\s?|\s)\p{Lu}[\p{L}'’.-]+/u;
+
+interface NamedMaker {
+  name: string;
+  start: number;
+  end: number;
+}
+
+const rangeOf = (text: string, name: string): NamedMaker | null => {
+  const start = text.indexOf(name);
+  return start < 0 ? null : { name, start, end: start + name.length };
+};
+
+/**
+ * Whom the seller names as the maker beyond doubt, whether or not a file knows the name: behind a word for a firm or a
+ * brand, behind "by" in a title, or as two words of a title that no list knows, right behind what the piece is.
+ */
+export function makerNamed(from: Passage, others: readonly string[]): NamedMaker | null {
+  const isTitle = from.field === 'title';
+  const named = namedAsMaker(from, isTitle ? makerAhead : [brandAhead]);
+  if (named !== null) return rangeOf(from.text, named);
+  const firm = namedAsMaker(from, [firmAhead]);
+  const ofFirm = firm === null ? null : rangeOf(from.text, firm);
+  if (ofFirm && namesPiece.test(foldWords(from.text.slice(0, ofFirm.start)).text)) return ofFirm;
+  if (!isTitle) return null;
+  const unknown = unknownInTitle(from, others);
+  const found = unknown === null ? null : rangeOf(from.text, unknown);
+  if (!found) return null;
+  const whole = twoWords.exec(from.text.slice(found.start))?.[0] ?? '';
+  const name = whole.length > found.name.length && isAllUnknown(whole) ? whole : found.name;
+  const isHouse = opensHouse.test(houseForm(name));
+  if (!isHouse && !(twoWords.test(name) && isAllUnknown(name))) return null;
+  const ahead = foldWords(from.text.slice(0, found.start)).text;
+  return namesPiece.test(ahead) || found.start === 0 ? { ...found, name, end: found.start + name.length } : null;
+}
+const namesPiece = phraseTest(wordsOf('bag', 'kind-of-piece'));
+/** The first word folded, the rest as it stands. */
+const houseForm = (name: string): string => name.replace(/^\S+/u, (first) => foldWords(first).text);
+const isAllUnknown = (name: string): boolean =>
+  foldWords(name).text.search(plainWords()) < 0 && findPlaces(name).length === 0;
+
 /** Whom a passage names as the one who made the piece, behind words that say so. */
 function namedAsMaker({ text }: Passage, ahead: readonly RegExp[]): string | null {
   const named = ahead.flatMap((pattern) => pattern.exec(text)?.[1] ?? [])[0];
   const words = named?.replace(/[.&]$/, '').split(' ') ?? [];
-  const plain = words.findIndex((word) => foldWords(word).text.search(knownWords()) >= 0);
+  const plain = words.findIndex((word) => foldWords(word).text.search(plainWords()) >= 0);
   const name = (plain < 0 ? words : words.slice(0, plain)).join(' ');
   return name === '' || findPlaces(name).length > 0 ? null : name;
 }

@@ -1,4 +1,5 @@
 import {
+  anyOf,
   clauseAround,
   type Folded,
   foldWords,
@@ -6,6 +7,7 @@ import {
   partWords,
   phraseFinder,
   phrasePattern,
+  phraseTest,
   rightAhead,
   textPattern,
   wordsOf,
@@ -16,15 +18,40 @@ import type { Part } from './types';
 const find = phraseFinder(partWords);
 /** "Borsa a tracolla", "sac à bandoulière": a kind of bag. */
 const kindOfBag = textPattern(`(?:${phrasePattern(wordsOf('bag')).source})\\s(?:al?\\s)?$`);
+/** "ショルダーバッグ": the word is half of what the bag is called. */
+const bagBehind = /^(?:バッグ|バック|鞄|かばん)/u;
 
 /** The parts of a piece that a folded text names, in its order. */
 export const findParts = (folded: Folded): Hit<Part>[] =>
-  (find(folded) as Hit<Part>[]).filter(({ foldedStart }) => !kindOfBag.test(rightAhead(folded.text, foldedStart)));
+  (find(folded) as Hit<Part>[]).filter(
+    ({ foldedStart, foldedEnd }) =>
+      !kindOfBag.test(rightAhead(folded.text, foldedStart)) &&
+      !bagBehind.test(folded.text.slice(foldedEnd, foldedEnd + 3)),
+  );
+
+/** Words for a strap by which a bag that hangs on one is called as well: "bandolera", "tracolla". */
+const kinds = new Set(wordsOf('kind-of-piece').map((word) => foldWords(word).text));
+const alsoKind = partWords.strap.filter((word) => kinds.has(foldWords(word).text));
+const opensAsKind = textPattern(
+  `^[^\\p{L}]{0,4}(?:(?:${anyOf(wordsOf('offering', 'vintage', 'an', 'article', 'possessive'))})\\s){0,3}(?:${phrasePattern(alsoKind).source})`,
+);
+const severed = phraseTest([...wordsOf('bag', 'nothing-else', 'meant-for')]);
+/** Whether a title calls the piece by such a word, and by no other: "Bandolera camel". */
+const isCalledSo = (title: string): boolean => opensAsKind.test(title) && !severed.test(title);
+/** How far into a text the piece may still be named. */
+const opening = 40;
+
+/** Whether a word for a strap names the piece: in a title that calls it so, and where its text opens. */
+const namesPiece = ({ folded, title }: Passage, { value, foldedStart, foldedEnd }: Hit<Part>): boolean =>
+  value === 'strap' &&
+  foldedStart <= opening &&
+  isCalledSo(title) &&
+  kinds.has(folded.text.slice(foldedStart, foldedEnd));
 
 const known = new WeakMap<Passage, Hit<Part>[]>();
 /** The parts that a passage names, looked for once. */
 export function partsIn(from: Passage): Hit<Part>[] {
-  const parts = known.get(from) ?? findParts(from.folded);
+  const parts = known.get(from) ?? findParts(from.folded).filter((hit) => !namesPiece(from, hit));
   known.set(from, parts);
   return parts;
 }

@@ -176,6 +176,16 @@ export const brandWord: EachLanguage = [
   'merk',
   '',
 ];
+/** Ahead of the name of a firm that made something: "Fa. Wiesenhag", "ditta Ombrosi". */
+export const firmWord: EachLanguage = [
+  'manufacturer|the\\sfirm\\sof',
+  'griffe|fabricant',
+  'fa\\.|firma',
+  'ditta|fabbricante',
+  'firma|fabricante',
+  'fa\\.|firma|fabrikant',
+  '',
+];
 /** Ahead of a place, known or not: "handmade in Somerset", "en el Rastro". */
 export const inPlace: EachLanguage = [
   '(?:in|at)(?:\\sthe)?|near',

@@ -12,17 +12,19 @@ import { phrasePattern } from './phrases';
  */
 
 const headings = foldedSet(wordsOf('other-voices'));
+const ofQuestions = foldedSet(wordsOf('questions-heading'));
 const backToSeller = foldedSet(wordsOf('sellers-part'));
 /** No heading is longer. */
 const longest = 48;
 /** "Comments (12)", "Reviews:". */
 const ending = /[\s:：()\d]/;
 
-const headingOf = (line: string): 'others' | 'seller' | null => {
+const headingOf = (line: string): 'others' | 'questions' | 'seller' | null => {
   if (line.length > longest) return null;
   const bare = withoutEnd(line.trim(), ending);
   const { text } = foldWords(bare);
   if (headings.has(text)) return 'others';
+  if (ofQuestions.has(text)) return 'questions';
   return backToSeller.has(text) || (bare !== '' && labelOf(bare) !== null) ? 'seller' : null;
 };
 
@@ -32,19 +34,56 @@ const isAnswer = (line: string): boolean => answer.test(foldWords(line.slice(0, 
 
 type Voice = 'seller' | 'others' | 'answer';
 
+/** "Where was it made?", "刻印はありますか": asked by somebody without a name ahead of it. */
+const asks = (line: string): boolean =>
+  /[?？]/u.test(line) || /か[。\s]*$/u.test(line.trim()) ? !/^\s*[^\s:：]{1,24}\s?[:：]/u.test(line) : false;
+/** A question that tells nothing of its own: what the answer below it is of. */
+const onlyAsks = (line: string): boolean => /^[^.!?。！？\d]{2,80}[?？か]?\s*$/u.test(line);
+
+/**
+ * The voice of each line under a heading of questions, where who asks and who answers is told by their turns alone: what
+ * stands right below a question is its answer, and with it the question, where it only asks.
+ */
+function turnsOf(lines: readonly string[]): Voice[] {
+  const voices = lines.map((): Voice => 'others');
+  const said = lines.flatMap((line, at) => (line.trim() === '' ? [] : [at]));
+  for (const [place, at] of said.entries()) {
+    const before = said[place - 1];
+    if (before === undefined || !asks(lines[before] as string) || asks(lines[at] as string)) continue;
+    voices[at] = 'answer';
+    if (onlyAsks(lines[before] as string)) voices[before] = 'answer';
+  }
+  return voices;
+}
+
+/** Who says each line of a text. */
+function voicesOf(lines: readonly string[]): Voice[] {
+  let part: ReturnType<typeof headingOf> = 'seller';
+  let opened = 0;
+  const voices: Voice[] = [];
+  const close = (at: number) => {
+    // Where answers name their speaker, turns tell nothing.
+    if (part !== 'questions' || voices.slice(opened, at).includes('answer')) return;
+    voices.splice(opened, at - opened, ...turnsOf(lines.slice(opened, at)));
+  };
+  for (const [at, line] of lines.entries()) {
+    const answers = isAnswer(line);
+    const heading = answers ? null : headingOf(line);
+    if (heading) {
+      close(at);
+      [part, opened] = [heading, at];
+    }
+    voices.push(part === 'seller' ? 'seller' : answers ? 'answer' : 'others');
+  }
+  close(lines.length);
+  return voices;
+}
+
 /** The text with all lines blank but those of one voice, so that every place in it stays what it was. */
 function linesOf(voice: Voice, text: string): string {
-  let others = false;
-  return withoutLegends(text)
-    .split('\n')
-    .map((line) => {
-      const answers = isAnswer(line);
-      const heading = answers ? null : headingOf(line);
-      if (heading) others = heading === 'others';
-      const said: Voice = others ? (answers ? 'answer' : 'others') : 'seller';
-      return said === voice ? line : ' '.repeat(line.length);
-    })
-    .join('\n');
+  const lines = withoutLegends(text).split('\n');
+  const voices = voicesOf(lines);
+  return lines.map((line, at) => (voices[at] === voice ? line : ' '.repeat(line.length))).join('\n');
 }
 
 /** The text with all that others say in it blank. */

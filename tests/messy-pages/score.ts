@@ -17,7 +17,8 @@ import { shortClaim } from '../unit/claim/listing-of';
  * aside too. Of `callers.json` only doubts are told: four of its 36 sellers were made to say what founds one, before any
  * reader ran; twelve (`Random(20261203)`) are set aside. `townsfolk.json` has both: all that its 48 pages say, and into
  * twelve of them one thing was written that founds a doubt; sixteen (`Random(20261204)`) are set aside. `lodgers.json`
- * came after that, of the same make: something in six of its 36, and twelve (`Random(20261205)`) set aside.
+ * came after that, of the same make: something in six of its 36, and twelve (`Random(20261205)`) set aside; so did
+ * `wayfarers.json` (`Random(20261206)`).
  */
 
 const read = (name: string) => readFileSync(new URL(name, import.meta.url), 'utf8');
@@ -40,6 +41,7 @@ const [first, later] = [tableOf('truth.json'), tableOf('later.json')];
 const [strangers, passersBy] = [tableOf('strangers.json'), tableOf('passers-by.json')];
 const [neighbours, guests] = [tableOf('neighbours.json'), tableOf('guests.json')];
 const [townsfolk, lodgers] = [tableOf('townsfolk.json'), tableOf('lodgers.json')];
+const wayfarers = tableOf('wayfarers.json');
 const messyTruths: Truths = {
   ...first,
   ...later,
@@ -49,6 +51,7 @@ const messyTruths: Truths = {
   ...guests,
   ...townsfolk,
   ...lodgers,
+  ...wayfarers,
 };
 
 /** A page of which only doubts are told. */
@@ -79,6 +82,8 @@ const parts = {
   'townsfolk set aside': () => asideOf(townsfolk),
   lodgers: () => seenOf(lodgers),
   'lodgers set aside': () => asideOf(lodgers),
+  wayfarers: () => seenOf(wayfarers),
+  'wayfarers set aside': () => asideOf(wayfarers),
 };
 export type MessyPart = keyof typeof parts;
 export const messyPages = (which: MessyPart): string[] => parts[which]();

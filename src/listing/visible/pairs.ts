@@ -47,8 +47,28 @@ export async function findPairs(snapshot: Snapshot, outside: Uint8Array, slices:
         add(textOf(snapshot, index), textOf(snapshot, element.end), element.end);
     } else if (rowTags.has(tag)) addRow(snapshot, index, add);
     else if (tag === 'a') addProfile(snapshot, index, add);
+    const tags = tagsIn(snapshot, index);
+    const where = pathOf((elements[index] as PageElement).element);
+    if (tags)
+      pairs.set(`${sideBySide}\n${tags}`, { name: sideBySide, value: tags, origin: 'visible', where, confidence });
   }
   return [...pairs.values()];
+}
+
+/** The name of what stands side by side without one, a line each: "Ondrasse", "Black", "Very good" in a row. */
+export const sideBySide = '';
+const longestTag = 30;
+const tagElement = /^(?:li|span|a|div|button)$/;
+
+/** The words of an element that holds nothing but a few short ones of one kind, a line each; empty for others. */
+function tagsIn(snapshot: Snapshot, index: number): string {
+  const children = shownChildren(snapshot, index);
+  const [first] = children;
+  const kind = tagAt(snapshot, first ?? -1);
+  if (children.length < 2 || children.length > 8 || !tagElement.test(kind)) return '';
+  if (children.some((child) => tagAt(snapshot, child) !== kind)) return '';
+  const words = children.map((child) => textOf(snapshot, child));
+  return words.every((one) => one !== '' && one.length <= longestTag && !/[\n:：?!]/.test(one)) ? words.join('\n') : '';
 }
 
 type Add = (name: string, value: string, at: number) => void;
@@ -113,11 +133,19 @@ function isAmongOthers({ elements }: Snapshot, index: number): boolean {
   return false;
 }
 
+/** Whether a link is the first thing in a box of the seller's. */
+function opensSellersBox({ elements }: Snapshot, index: number): boolean {
+  const box = elements[elements[index]?.parent ?? -1];
+  return box !== undefined && elements[index - 1] === box && sellersBox.test(attributeText(box.element, 'class'));
+}
+const sellersBox = /(^|[\s_-])(seller|vendor|vendeur|verkaeufer|venditore|vendedor|verkoper)($|[\s_-])/i;
+
 /** A link to a member's page names the seller where nothing else does. */
 function addProfile(snapshot: Snapshot, index: number, add: Add): void {
   const { element } = snapshot.elements[index] as PageElement;
   const isWriter = writerClass.test(attributeText(element, 'class')) && attributeText(element, 'rel') !== 'author';
-  if ((!isWriter && !profilePath.test(attributeText(element, 'href'))) || isAmongOthers(snapshot, index)) return;
+  const isNamed = isWriter || profilePath.test(attributeText(element, 'href')) || opensSellersBox(snapshot, index);
+  if (!isNamed || isAmongOthers(snapshot, index)) return;
   const name = textOf(snapshot, index).split('\n')[0] as string;
   if (name.length >= 2 && name.length <= 40) add('seller', name, index);
 }

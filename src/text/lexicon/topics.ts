@@ -154,6 +154,7 @@ import piece from './piece.json' with { type: 'json' };
 import plainWord from './plain-word.json' with { type: 'json' };
 import positive from './positive.json' with { type: 'json' };
 import possessive from './possessive.json' with { type: 'json' };
+import questionsHeading from './questions-heading.json' with { type: 'json' };
 import rangeOpens from './range-opens.json' with { type: 'json' };
 import ratingLabel from './rating-label.json' with { type: 'json' };
 import ratingsCounted from './ratings-counted.json' with { type: 'json' };
@@ -445,4 +446,5 @@ export const topics = {
   'year-after': yearAfter,
   years,
   'zinc-alloy': zincAlloy,
+  'questions-heading': questionsHeading,
 } satisfies Record<string, Lexicon>;

@@ -1,7 +1,7 @@
 import { expect, it } from 'vitest';
 import { findClaims, isDataTerm } from '../../../src/claim';
-import { colourWords, materialWords } from '../../../src/claim/material-words';
 import { partWords, tableWords } from '../../../src/text';
+import { colourWords, materialWords } from '../../../src/text/material-words';
 import germanic from './germanic.json' with { type: 'json' };
 import japanese from './japanese.json' with { type: 'json' };
 import { claimsOf, listingOf, ondrasse, shortClaim } from './listing-of';

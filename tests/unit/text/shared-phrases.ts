@@ -21,6 +21,7 @@ export const smallWords: readonly Topic[] = [
   'repair-noun',
   'shop',
   'other-voices',
+  'questions-heading',
   'about',
   'an',
   'and',

@@ -1,4 +1,5 @@
-import { type PhraseTable, tableWords, wordsOf } from '../text';
+import { tableWords, wordsOf } from './lexicon';
+import type { PhraseTable } from './phrases';
 
 /*
  * Colours and materials under their English name, which is what maker files are written in. What a metal's surface is,
