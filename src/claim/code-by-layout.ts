@@ -31,8 +31,8 @@ const fitting = (code: string, makers: readonly MakerFile[]) =>
 export const fitsLayout = (code: string, makers: readonly MakerFile[]): boolean =>
   fitting(bare(code), makers) !== undefined;
 
-/** A word in capitals, or a row of sides: "DENTRO", "W 28 H 17". A group more or a digit too many stays with the code. */
-const noPart = /^(?:[A-Z]{3,}(?!\d)|[A-Z] \d{1,2}(?: |$))/;
+/** A word in capitals, also of one letter ("WQ 1 0 1 2 I had to look"), or a row of sides: "DENTRO", "W 28 H 17". A group more or a digit too many stays with the code. */
+const noPart = /^(?:[A-Z]{3,}(?!\d)|[A-Z] \d{1,2}(?: |$)|[AEIOY]$)/;
 
 /**
  * What a layout of the makers explains of a code's beginning, where a word or sizes follow; else the whole: a code that
@@ -40,6 +40,7 @@ const noPart = /^(?:[A-Z]{3,}(?!\d)|[A-Z] \d{1,2}(?: |$))/;
  */
 export function asFarAsItFits(code: string, makers: readonly MakerFile[]): string {
   const groups = code.split(' ');
+  if (fitting(bare(code), makers)) return code;
   for (let last = groups.length - 1; last > 0; last -= 1) {
     const [part, rest] = [groups.slice(0, last).join(' '), groups.slice(last).join(' ')];
     if (noPart.test(rest) && bare(part).length >= fewest && fitting(bare(part), makers)) return part;

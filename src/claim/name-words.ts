@@ -113,7 +113,7 @@ export function unknownInTitle(title: Passage, others: readonly string[] = []): 
 const capitalsBehind = (ahead: string): RegExp => {
   const either = ahead.replace(/(?<=^|\|)\p{L}/gu, (letter) => `[${letter.toUpperCase()}${letter}]`);
   return textPattern(
-    `(?<![\\p{L}])(?:${either}):?\\s(\\p{Lu}[\\p{L}'’&.-]{1,24}(?:\\s\\p{Lu}[\\p{L}'’&.-]{1,24}){0,2})`,
+    `(?<![\\p{L}])(?:${either}):?\\s(\\p{Lu}[\\p{L}'’&.-]{1,24}(?:\\s(?:[&+]\\s)?\\p{Lu}[\\p{L}'’&.-]{1,24}){0,2})`,
   );
 };
 /** "Handbag by Holloway Fenn", "der Marke Silvretto". Common practice, no source. */

@@ -5,8 +5,8 @@ export const veryGoodGrade: EachLanguage = [
   'excellent|very good',
   'excellente?|très bon',
   'sehr gut|hervorragend',
-  'ottim[aeio]|eccellent',
-  'muy bueno|muy buen|excelente',
+  'ottim[aeio]|eccellent|molto buon',
+  'muy buen|excelente',
   'zeer goed|uitstekend',
   '美品|目立った傷',
 ];

@@ -246,7 +246,7 @@ export const behindShortYearJapanese = '頃|ごろ|製|に(?!わた|渡)|購入|
 
 /** "All brass", "alles aus Messing": of whatever of the piece can be of it. */
 export const allOfIt: EachLanguage = [
-  'all|all\\sthe|everything(?:\\s(?:is|in))?',
+  'all|all\\sthe|everything(?:\\s(?:is|in))?|all\\sthe\\smetal\\sis',
   'tout(?:\\s(?:en|est\\sen))?',
   'alles(?:\\s(?:aus|in|ist))?',
   'tutt[oi](?:\\s(?:in|e\\sin))?',

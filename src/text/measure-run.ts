@@ -13,11 +13,18 @@ const joins = (gap: string) =>
   gap.length <= 32 &&
   !/\n\s*\n/.test(gap) &&
   !bareLineEnd.test(gap) &&
+  !closedBracket.test(gap) &&
   between.test(withoutLabels(gap).replace(ofSide, ' '));
 /** "30 de ancho y 22 de alto": what joined a number to the word for its side. */
 const ofSide = /\sd[ei]\s{1,2}(?=\p{L}{0,4}\s?)/u;
 /** "Ref. 7781-04\n32 x 24 cm": nothing but the end of a line leads from a number to the next. */
 const bareLineEnd = /^[ ,;.]{0,4}\n\s{0,4}$/;
+
+/** "(foto 4). 23x17x8": a full stop behind a bracket. */
+const closedBracket = /\)\s?\.\s/;
+/** "1B 220": a group of a code stands ahead, and no letter of a side. */
+const codeAhead = /(?<!\d)\d[a-z] $/;
+const leastInCode = 100;
 
 /** A number inside a code or an amount: "MX3015", "#12", "£40". One label letter ("L30") is no code. */
 const glued = /[#£$€¥]\s?$|\d[.,]?$|(?<!\d)[a-z][a-z\d]$|[a-z]\d[a-z]$|(?<=\d)[a-wyz]$|(?<=[a-z])[a-z]$/u;
@@ -44,7 +51,9 @@ export function runsOf(text: string, plain: string): Term[][] {
       term.end - term.start === 1 &&
       (/(?<!\d)\d $/.test(plain.slice(Math.max(0, term.start - 3), term.start)) ||
         /^ \d(?![\d.,])/.test(plain.slice(term.end, term.end + 3)));
-    if (joint || (!digit && !glued.test(plain.slice(Math.max(0, term.start - 3), term.start)))) run.push(term);
+    const inCode = term.value >= leastInCode && codeAhead.test(plain.slice(Math.max(0, term.start - 4), term.start));
+    if (joint || (!digit && !inCode && !glued.test(plain.slice(Math.max(0, term.start - 3), term.start))))
+      run.push(term);
     starts.lastIndex = Math.max(term.end, match.index + 1);
   }
   found.push(run);

@@ -38,11 +38,17 @@ const labelled = new RegExp(
 /** "You can send it back within 30 days", "innerhalb von 14 Tagen zurückschicken". */
 const sentBack = phrasePattern(wordsOf('sent-back'));
 
+/** "Rückgabe möglich?": a buyer's question. */
+const asks = /^[^.!?\n]{0,24}[?？]/u;
+
 /** Return terms said in a text. A denied "returns accepted" is a refusal; refusals hold whatever stands before them. */
 export function findReturns(text: string): Said<ReturnTerms>[] {
   const folded = foldWords(text);
   // "Items made before 1990 are sold as seen": not said of this one.
-  const own = find(folded).filter((hit) => !isAboutAnother(folded.text, hit.foldedStart, hit.foldedEnd));
+  const own = find(folded).filter(
+    (hit) =>
+      !isAboutAnother(folded.text, hit.foldedStart, hit.foldedEnd) && !asks.test(folded.text.slice(hit.foldedEnd)),
+  );
   const phrases = own.map(({ value, foldedStart, foldedEnd }) => ({
     accepted: value === 'accepted' && !isNegated(folded.text, foldedStart, foldedEnd),
     from: foldedStart,

@@ -54,7 +54,7 @@ export function readTags(row: string, draft: Draft, from: Provenance): void {
   if (name === undefined && (others.length > 0 || ofColour.length + graded.length < 2)) return;
   if (name !== undefined) propose(draft.maker, name, { ...from, confidence: 0.5 });
   for (const colour of ofColour) propose(draft.colour, colour, { ...from, confidence: 0.5 });
-  for (const grade of graded) propose(draft.condition, readConditionWords(grade), { ...from, confidence: 0.55 }, grade);
+  for (const grade of graded) propose(draft.condition, readConditionWords(grade), { ...from, confidence: 0.6 }, grade);
 }
 
 const escaped = (words: string): string => words.replace(/[.*+?^${}()|[\]\\/-]/g, '\\$&');

@@ -100,6 +100,7 @@ const without: Record<string, string> = {
   'madeBehindName ja': 'it is the row madeBehind',
   'inCountry ja': 'its word stands behind the country',
   'brandWord ja': 'a title names the house itself',
+  'firmWord ja': 'a title names the house itself',
   'byWhom it': 'its word also says where a piece comes from and what it is for',
   'byWhom es': 'its word also says for how much a piece goes',
   'byWhom ja': 'whose it is stands before the thing',
