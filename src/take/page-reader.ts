@@ -51,9 +51,8 @@ export class PageReader {
     for (const [at, block] of this.blocks.entries()) {
       if (at < reached) continue;
       const count = this.found.length;
-      reached = this.card(block, at);
-      if (reached > at) continue;
       this.take(block, at);
+      if (block.kind === 'heading') reached = this.card(block.words.text, at);
       this.context.tell(this.found.slice(count));
       if (this.heading.country !== null) this.placeIn(this.heading.country, count);
     }
@@ -63,27 +62,23 @@ export class PageReader {
   }
 
   /**
-   * A heading with the size, the years and the parts of what it names below it, each a paragraph of its own: reads it and
-   * gives where it ends; the heading's own place where it is no such card.
+   * The size, the years and the parts of what a heading names, below it, each a paragraph of its own: reads them and gives
+   * where they end; the heading's own place where it heads no such card.
    */
-  private card(block: Block, at: number): number {
-    if (block.kind !== 'heading' || this.firstHeading === at) return at;
-    const lines: Inline[] = [];
-    for (let next = this.blocks[at + 1]; next?.kind === 'paragraph'; next = this.blocks[at + 1 + lines.length]) {
-      if (next.words.text.length > longestEntry || lines.length >= mostOnCard) break;
-      lines.push(next.words);
-    }
-    const entries = lines.map(factOfLine);
-    const until = entries.indexOf(null);
-    const own = until < 0 ? entries : entries.slice(0, until);
-    const name = block.words.text;
+  private card(name: string, at: number): number {
     const isName = name.length <= longestName && !/[?:.!]/.test(name) && readPeriods(name).length === 0;
-    if (own.length < 2 || !isName) return at;
-    this.heads(block.words, at);
-    const told = this.facts(own, name, at + 1, 'list');
+    if (!isName || this.firstHeading === at) return at;
+    const entries: Entry[] = [];
+    for (const block of this.blocks.slice(at + 1, at + 1 + mostOnCard)) {
+      if (block.kind !== 'paragraph' || block.words.text.length > longestEntry) break;
+      const entry = factOfLine(block.words);
+      if (entry === null) break;
+      entries.push(entry);
+    }
+    const told = entries.length < 2 ? null : this.facts(entries, name, at + 1, 'list');
     if (!told?.some(({ kind }) => kind === 'model')) return at;
     this.found.push(...told);
-    return at + 1 + own.length;
+    return at + 1 + entries.length;
   }
 
   /** Towns told under the heading of a country lie there. */
