@@ -2,7 +2,7 @@ import type { Layout, Slot } from '../../maker/types';
 import { foldWords } from '../../text';
 import { tellingFinder } from '../words';
 import type { SaidExample } from './example';
-import { type DateUnit, isDateUnit, readsExamples, shapeOf, slotOf, widthOf } from './layout';
+import { type DateUnit, isDateUnit, ofLetters, readsExamples, shapeOf, slotOf, widthOfAll } from './layout';
 import type { SaidLayout } from './layout-words';
 import { unitsNamed } from './unit-words';
 
@@ -20,11 +20,9 @@ export function withSignsAdded(
 ): SaidLayout | null {
   const [first] = examples;
   if (!first || !known) return null;
-  const folded = foldWords(text).text;
-  const named = [...new Set(unitsNamed(folded).map(({ value }) => value))].filter(isDateUnit);
-  const added = named.filter((unit) => !known.units.includes(unit));
+  const { added } = unitsToldOf(foldWords(text).text, known);
   const candidates: Layout[] = [];
-  if (added.length === 0 && letters(text).length > 0) candidates.push(...withLetters(first.code, known.layout));
+  if (added.length === 0 && letters(text).length > 0) candidates.push(...withLettersOf(first.code, known.layout));
   const [unit, ...others] = added;
   if (unit !== undefined && others.length === 0 && more(text).length > 0)
     candidates.push(...withUnit(unit, first.code, known.layout));
@@ -33,11 +31,15 @@ export function withSignsAdded(
   return layout && further.length === 0 ? { layout, fits: true, by: 'words', units } : null;
 }
 
-const width = (layout: Layout): number => layout.reduce((sum, slot) => sum + widthOf(slot), 0);
+/** The units of a date that a text names, and those of them that the form told before has not. */
+export function unitsToldOf(folded: string, known: SaidLayout): { named: DateUnit[]; added: DateUnit[] } {
+  const named = [...new Set(unitsNamed(folded).map(({ value }) => value))].filter(isDateUnit);
+  return { named, added: named.filter((unit) => !known.units.includes(unit)) };
+}
 
 /** A layout with the letters that an example has before or behind it. */
-function withLetters(code: string, layout: Layout): Layout[] {
-  if (layout.some((slot) => 'plant' in slot || 'literal' in slot)) return [];
+export function withLettersOf(code: string, layout: Layout): Layout[] {
+  if (layout.some(ofLetters)) return [];
   const [head, ...rest] = shapeOf(code);
   const tail = rest.at(-1);
   return [
@@ -46,9 +48,13 @@ function withLetters(code: string, layout: Layout): Layout[] {
   ];
 }
 
-/** A layout with one unit more before or behind it, as long as what an example has over. */
+/** A unit as long as what an example has over a layout; null where none is. */
+export const unitOver = (unit: DateUnit, code: string, layout: Layout): Slot | null =>
+  slotOf(unit, code.replace(/[^\p{L}\d]/gu, '').length - widthOfAll(layout));
+
+/** A layout with one unit more before or behind it. */
 function withUnit(unit: DateUnit, code: string, layout: Layout): Layout[] {
-  const slot = slotOf(unit, code.replace(/[^\p{L}\d]/gu, '').length - width(layout));
+  const slot = unitOver(unit, code, layout);
   return slot
     ? [
         [slot, ...layout],

@@ -5,16 +5,15 @@ import { tellingFinder } from '../words';
 import { blanked } from './blanked';
 import { namesCarrier } from './carrier';
 import type { SaidExample } from './example';
-import { type DateUnit, isDateUnit, readsExamples, shapeOf, slotOf, widthOf } from './layout';
+import { type DateUnit, isDateUnit, ofLetters, readsExamples, slotOf, unitsOfLayout } from './layout';
+import { unitOver, unitsToldOf, withLettersOf } from './layout-added';
 import { readLayoutWords, type SaidLayout } from './layout-words';
 import { readCounts } from './number';
-import { unitsNamed } from './unit-words';
 
 const changes = tellingFinder('order-reversed', 'form-kept', 'signs-dropped', 'more-of', 'put-before', 'put-behind');
 const letterWords = tellingFinder('letters', 'plant');
 const lettersOnly = tellingFinder('letters');
 const dateSlot = (slot: Slot): boolean => Object.keys(slot).some(isDateUnit);
-const ofLetters = (slot: Slot): boolean => 'plant' in slot || 'literal' in slot;
 
 /** What a text says of a form by that of the one before: its order, what came or went. */
 interface Reference {
@@ -48,27 +47,17 @@ function reversedOf(layout: Layout): Layout[] {
   return layout.some(ofLetters) ? [swapped, [...layout].reverse()] : [swapped];
 }
 
-/** A layout with the letters that an example, or a count, has before or behind it. */
-function withLetters(layout: Layout, code: string | undefined, count: number, { ahead, behind }: Reference): Layout[] {
-  if (layout.some(ofLetters)) return [];
-  const runs = code === undefined ? [] : shapeOf(code);
-  const [head, tail] = [runs[0], runs.length > 1 ? runs.at(-1) : undefined];
-  const before = head?.letters ? head.text.length : code === undefined && ahead ? count : 0;
-  const after = tail?.letters ? tail.text.length : code === undefined && behind && !ahead ? count : 0;
-  return [
-    ...(before > 0 ? [[{ plant: before } as Slot, ...layout]] : []),
-    ...(after > 0 ? [[...layout, { plant: after } as Slot]] : []),
-  ];
+/** A layout with so many letters at the end that the text names. */
+function withLetters(layout: Layout, count: number, { ahead, behind }: Reference): Layout[] {
+  if (count === 0 || layout.some(ofLetters)) return [];
+  const letters: Slot = { plant: count };
+  return ahead ? [[letters, ...layout]] : behind ? [[...layout, letters]] : [];
 }
-
-const widthOfAll = (layout: Layout): number => layout.reduce((sum, slot) => sum + widthOf(slot), 0);
-const plainOf = (code: string): string => code.replace(/[^\p{L}\d]/gu, '');
 
 /** Candidates that the reference leaves, each with one more unit before or behind where the text names one that is new. */
 function candidatesOf(reference: Reference, text: string, code: string | undefined, known: SaidLayout): Layout[] {
   const folded = foldWords(text).text;
-  const named = [...new Set(unitsNamed(folded).map(({ value }) => value))].filter(isDateUnit);
-  const added = named.filter((unit) => !known.units.includes(unit));
+  const { named, added } = unitsToldOf(folded, known);
   const own = known.layout.filter((slot) => !('separator' in slot));
   const base = reference.dropped ? own.filter((slot) => !ofLetters(slot)) : own;
   const bases = reference.reversed ? reversedOf(base) : [base];
@@ -76,14 +65,16 @@ function candidatesOf(reference: Reference, text: string, code: string | undefin
   if (more.length > 0 || named.length > 1) return [];
   if (unit !== undefined)
     return bases.flatMap((layout) => {
-      const slot = code === undefined ? slotOf(unit, 2) : slotOf(unit, plainOf(code).length - widthOfAll(layout));
+      const slot = code === undefined ? slotOf(unit, 2) : unitOver(unit, code, layout);
       if (!slot) return [];
       const ends = [...(reference.behind ? [] : [[slot, ...layout]]), ...(reference.ahead ? [] : [[...layout, slot]])];
       return code === undefined && ends.length > 1 ? [] : ends;
     });
-  const counts = readCounts(folded).filter(({ of }) => of === 'letters');
+  const count = readCounts(folded).find(({ of }) => of === 'letters')?.count ?? 0;
   const lettered = letterWords(text).length > 0 && !reference.dropped;
-  const longer = lettered ? bases.flatMap((one) => withLetters(one, code, counts[0]?.count ?? 0, reference)) : [];
+  const longer = lettered
+    ? bases.flatMap((one) => (code === undefined ? withLetters(one, count, reference) : withLettersOf(code, one)))
+    : [];
   const isOnlyLonger = code === undefined && longer.length > 0;
   const same = reference.reversed || reference.dropped || reference.kept ? bases : [];
   return [...(isOnlyLonger ? [] : same), ...longer];
@@ -106,8 +97,7 @@ export function layoutReferred(
   const distinct = [...new Map(all.map((layout) => [JSON.stringify(layout), layout])).values()];
   const [layout, ...more] = distinct.filter((one) => readsExamples(one, examples));
   if (!layout || more.length > 0) return null;
-  const units = layout.flatMap((slot) => Object.keys(slot).filter(isDateUnit));
-  return { layout, fits: true, by: 'words', units, referred: true };
+  return { layout, fits: true, by: 'words', units: unitsOfLayout(layout), referred: true };
 }
 
 /** The form by the words that describe it, else by those that say what it is to the one told earlier. */
@@ -126,6 +116,5 @@ export function layoutTold(
 export function formTold(found: readonly Proposal[]): SaidLayout | null {
   const last = found.findLast((one) => one.kind === 'code-system' && one.doubts.length === 0);
   if (last?.kind !== 'code-system') return null;
-  const units = last.layout.flatMap((slot) => Object.keys(slot).filter(isDateUnit));
-  return { layout: last.layout, fits: true, by: 'words', units };
+  return { layout: last.layout, fits: true, by: 'words', units: unitsOfLayout(last.layout) };
 }

@@ -5,7 +5,16 @@ import { asFolded } from './as-folded';
 import { blanked } from './blanked';
 import { confirmedLayout } from './confirmed';
 import type { SaidExample } from './example';
-import { blank, type DateUnit, digitSlots, isDateUnit, readsExamples, shapeOf, widthOf } from './layout';
+import {
+  blank,
+  type DateUnit,
+  digitSlots,
+  ofLetters,
+  readsExamples,
+  shapeOf,
+  unitsOfLayout,
+  widthOfAll,
+} from './layout';
 import { fill, onlyUsual, type Shape } from './layout-shapes';
 import { lettersWithMonth, monthLetter } from './letter-slots';
 import { readCounts, type SaidCount } from './number';
@@ -89,8 +98,7 @@ export function readLayoutWords(
   const parts = toldParts(plain);
   const told = parts && readsExamples(parts, examples) ? parts : confirmedBy(plain, examples, known);
   if (!told) return whole;
-  const units = told.flatMap((slot) => Object.keys(slot).filter(isDateUnit));
-  return { layout: told, fits: true, by: 'words', units };
+  return { layout: told, fits: true, by: 'words', units: unitsOfLayout(told) };
 }
 
 /** The units that the text names in the order that its examples show: it may tell the end of a code first. */
@@ -201,10 +209,10 @@ export function withLettersAdded(text: string, known: SaidLayout | null): SaidLa
   const [count = lettersListed(text), ...more] = counts.filter(({ of }) => of === 'letters');
   if (!known || !count || more.length > 0 || unitsOf(folded.text).units.length > 0) return null;
   // "The same four digits": a count of others is of another form.
-  const digits = known.layout.reduce((sum, slot) => sum + widthOf(slot), 0);
+  const digits = widthOfAll(known.layout);
   if (counts.some((one) => one.of === 'digits' && one.count !== digits)) return null;
   const [where] = added(folded);
-  if (!where || known.layout.some((slot) => 'plant' in slot || 'literal' in slot || 'serial' in slot)) return null;
+  if (!where || known.layout.some((slot) => ofLetters(slot) || 'serial' in slot)) return null;
   const letters: Slot = { plant: count.count };
   const layout = where.value === 'put-before' ? [letters, ...known.layout] : [...known.layout, letters];
   return { ...known, layout };

@@ -112,12 +112,21 @@ export function readLegend(text: string): Map<string, string> {
 }
 
 /** Characters that a slot takes in a code. */
-export const widthOf = (slot: Slot): number => {
+const widthOf = (slot: Slot): number => {
   if ('separator' in slot) return 0;
   if ('literal' in slot) return slot.literal.length;
   const [value] = Object.values(slot) as unknown[];
   return typeof value === 'number' ? value : 1;
 };
+
+export const widthOfAll = (layout: Layout): number => layout.reduce((sum, slot) => sum + widthOf(slot), 0);
+
+/** The units of a date that a layout writes, in its order. */
+export const unitsOfLayout = (layout: Layout): DateUnit[] =>
+  layout.flatMap((slot) => Object.keys(slot).filter(isDateUnit));
+
+/** A slot of letters: a workshop's, or the same on all codes. */
+export const ofLetters = (slot: Slot): boolean => 'plant' in slot || 'literal' in slot;
 
 /** What of a code is a workshop's number, or its letter with a number: "2", "G2". None where it is letters alone. */
 export function workshopDigits(layout: Layout, code: string): string | null {
