@@ -131,7 +131,8 @@ export function headsOf(document: Document, title: string, blocks: readonly Bloc
   // What a page calls its first is before what stands at its side.
   const first = blocks.find((block) => block.kind === 'heading' && block.level === 1);
   const main = (first?.kind === 'heading' ? first.words.text.slice(0, longestHead) : headings[0]) ?? '';
-  const sections = headings.filter((_, at) => at !== headings.indexOf(main));
+  const own = headings.indexOf(main);
+  const sections = headings.filter((_, at) => at !== own);
   const [meta] = select(document, 'meta[property="og:site_name"], meta[name="application-name"]');
   const site = meta ? attributeText(meta, 'content', 120) : '';
   const [top] = blocks;

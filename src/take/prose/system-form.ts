@@ -46,7 +46,10 @@ export function exampleOf({ sentence, examples }: Told, layout: SaidLayout): Sai
   return { own, doubts: [lookAlikes(examples)], sentences: [sentence] };
 }
 
-/** "Since 1980 the number begins with the letter of the works: G1182 is …": the form before with letters more, as its example shows. */
+/**
+ * "Since 1980 the number begins with the letter of the works: G1182 is …", "from 1986 the order was reversed": the form before,
+ * changed as its sentence or its example says. `beside` is the time that is told beside it.
+ */
 export function changedBy(
   here: Told,
   before: SaidLayout | null,
@@ -55,8 +58,7 @@ export function changedBy(
   const { sentence, examples } = here;
   const plain = blanked(sentence.text, examples);
   const added = here.periods.length > 0 && before?.fits ? withLettersAdded(plain, before) : null;
-  const referred = layoutReferred(plain, examples, before);
-  const layout = withSignsAdded(plain, examples, before) ?? added ?? referred;
+  const layout = withSignsAdded(plain, examples, before) ?? added ?? layoutReferred(plain, examples, before);
   if (!layout || !readsExamples(layout.layout, examples)) return null;
   const periods = joinedTime(changeOf(here), beside);
   // Neither its time nor an example: of which codes it is told stays open.

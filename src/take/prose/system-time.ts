@@ -43,20 +43,24 @@ export function timeAlone({ sentence, periods, counts, examples, noCode, describ
 
 /** The period of a description; "in 1972 a code of four digits appeared" tells its start. */
 export function periodOf({ sentence, periods }: Told): SaidPeriod[] {
-  const own = periods.filter(({ form }) => form !== 'year').slice(0, 1);
-  const [year, ...more] = periods;
-  if (own.length > 0 || !year || more.length > 0 || introduced(sentence.text).length === 0) return own;
-  return [{ ...year, used: [year.used[0], null], form: 'since' }];
+  const own = ownOf(periods);
+  if (own.length > 0) return own;
+  const start = sinceYear(periods);
+  return start.length > 0 && introduced(sentence.text).length > 0 ? start : [];
 }
 
-/** When a form changed: its own period, the one year that its sentence names. */
-export function changeOf(told: Told): readonly SaidPeriod[] {
-  const own = periodOf(told);
-  if (own.length > 0) return own;
-  const [year, ...more] = told.periods;
-  if (year?.form === 'year' && more.length === 0) return [{ ...year, used: [year.used[0], null], form: 'since' }];
-  return own;
+/** When a form changed: its own period, or since the one year that its sentence names. */
+export function changeOf({ periods }: Told): SaidPeriod[] {
+  const own = ownOf(periods);
+  return own.length > 0 ? own : sinceYear(periods);
 }
+
+const ownOf = (periods: readonly SaidPeriod[]): SaidPeriod[] =>
+  periods.filter(({ form }) => form !== 'year').slice(0, 1);
+
+/** The one year of a sentence as a start; none where it names several. */
+const sinceYear = ([year, ...more]: readonly SaidPeriod[]): SaidPeriod[] =>
+  year && more.length === 0 ? [{ ...year, used: [year.used[0], null], form: 'since' }] : [];
 
 /** "In 1973 the month came … This lasted until 1994": a start and an end told beside it are one time; else what is told first. */
 export function joinedTime(own: readonly SaidPeriod[], beside: readonly SaidPeriod[]): readonly SaidPeriod[] {
