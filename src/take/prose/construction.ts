@@ -33,7 +33,7 @@ export function constructionIn(told: string): SaidConstruction[] {
 }
 
 const quotedSubject =
-  /(?:^|\s)(?:(?:die|der|das|the|le|la|el|il|lo|de|het)\s)?[„“"«](\p{Lu}[^”“"»]{1,30})[”“"»](?=\s)/iu;
+  /(?:^|\s)(?:(?:[Dd](?:ie|er|as|e)|[Tt]he|[Ll][aeo]|[EeIi]l|[Hh]et)\s)?[„“"«](\p{Lu}[^”“"»]{1,30})[”“"»](?=\s)/u;
 
 function constructionsIn(sentence: string): SaidConstruction[] {
   if (personal(sentence).length > 0) return [];

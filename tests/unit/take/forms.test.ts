@@ -534,6 +534,11 @@ const pages: [title: string, body: string, proposed: string[]][] = [
     ['construction | lining | linen | 1960–1970', 'construction | lining | linen | 1971–1980'],
   ],
   [
+    'Hexwold codes and linings',
+    '<p>The “Whinchat” lining was moleskin until 1971.</p><p>The “soft” lining was cotton until 1966.</p>',
+    ['construction | lining | moleskin | –1971 | Whinchat', 'construction | lining | cotton | –1966'],
+  ],
+  [
     'Hexwold codes',
     '<p>Look behind the zipped pocket. A letter and four digits are stamped there.</p>',
     ['carrier | behind the zipped pocket | stamp'],
