@@ -130,9 +130,7 @@ function inTurn(clause: string, text: string, part: Hit<Part>, periods: readonly
 /** "Chamois to begin with, and from 1975 cotton": what came first ended when the next began. */
 function opened({ link }: Marker, next: Marker | undefined): Used | undefined {
   const period = next?.period;
-  if (link !== 'beforehand' || period?.form !== 'since') return undefined;
-  const used = timeBeside(period.used, 'beforehand');
-  return used && { used, ...(period.about.includes('from') && { about: ['to' as const] }) };
+  return link === 'beforehand' && period?.form === 'since' ? linked(usedOf([period]), link) : undefined;
 }
 
 /** The words of a piece without its time. */
