@@ -40,6 +40,7 @@ const sentBack = phrasePattern(wordsOf('sent-back'));
 
 /** "Rückgabe möglich?": a buyer's question. */
 const asks = /^[^.!?\n]{0,24}[?？]/u;
+const longestAsking = 2 * 24 + 1;
 
 /** Return terms said in a text. A denied "returns accepted" is a refusal; refusals hold whatever stands before them. */
 export function findReturns(text: string): Said<ReturnTerms>[] {
@@ -47,7 +48,8 @@ export function findReturns(text: string): Said<ReturnTerms>[] {
   // "Items made before 1990 are sold as seen": not said of this one.
   const own = find(folded).filter(
     (hit) =>
-      !isAboutAnother(folded.text, hit.foldedStart, hit.foldedEnd) && !asks.test(folded.text.slice(hit.foldedEnd)),
+      !isAboutAnother(folded.text, hit.foldedStart, hit.foldedEnd) &&
+      !asks.test(folded.text.slice(hit.foldedEnd, hit.foldedEnd + longestAsking)),
   );
   const phrases = own.map(({ value, foldedStart, foldedEnd }) => ({
     accepted: value === 'accepted' && !isNegated(folded.text, foldedStart, foldedEnd),
