@@ -36,9 +36,8 @@ type Voice = 'seller' | 'others' | 'answer';
 
 /** "Where was it made?", "刻印はありますか": asked by somebody without a name ahead of it. */
 const asks = (line: string): boolean =>
-  /[?？]/u.test(line) || /(?:か|(?:教えて|お願い).{0,6})[。\s]*$/u.test(line.trim())
-    ? !/^\s*[^\s:：]{1,24}\s?[:：]/u.test(line)
-    : false;
+  (/[?？]/u.test(line) || /(?:か|(?:教えて|お願い).{0,6})[。\s]*$/u.test(line.trim())) &&
+  !/^\s*[^\s:：]{1,24}\s?[:：]/u.test(line);
 /** A question that tells nothing of its own: what the answer below it is of. */
 const onlyAsks = (line: string): boolean => /^[^.!?。！？\d]{2,80}[?？]?\s*$/u.test(line);
 
