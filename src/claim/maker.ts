@@ -72,7 +72,7 @@ export function makerClaims(passages: Passage[], listing: Listing, makers: Maker
     );
   const known = data !== null || inTitle.length > 0 || inText.length > 0;
   return [
-    ...(known ? [] : withoutFile(passages, models)),
+    ...(known ? [] : withoutFile(passages, stated)),
     ...(title
       ? inTitle.map((hit): ClaimDraft => ({ kind: 'maker', maker: hit.value, ...saidIn(title, hit, 0.9) }))
       : []),
@@ -81,10 +81,10 @@ export function makerClaims(passages: Passage[], listing: Listing, makers: Maker
   ];
 }
 
-/** A maker that no file knows, where the title or else the text names one beyond doubt. */
-function withoutFile(passages: readonly Passage[], models: readonly string[]): ClaimDraft[] {
+/** A maker that no file knows, where the title, which has this unknown name, or else the text names one beyond doubt. */
+function withoutFile(passages: readonly Passage[], unknown: string | null): ClaimDraft[] {
   for (const from of passages) {
-    const named = makerNamed(from, models);
+    const named = makerNamed(from, unknown);
     if (!named || namesNobody(named.name)) continue;
     const { text } = from.folded;
     const [start, end] = foldedRange(from, named);

@@ -140,25 +140,32 @@ const rangeOf = (text: string, name: string): NamedMaker | null => {
 /**
  * Whom the seller names as the maker beyond doubt, whether or not a file knows the name: behind a word for a firm or a
  * brand, behind "by" in a title, or as two words of a title that no list knows, right behind what the piece is.
+ * `unknown` is what `unknownInTitle` gives.
  */
-export function makerNamed(from: Passage, others: readonly string[]): NamedMaker | null {
+export function makerNamed(from: Passage, unknown: string | null): NamedMaker | null {
   const isTitle = from.field === 'title';
   const named = namedAsMaker(from, isTitle ? makerAhead : [brandAhead]);
   if (named !== null) return rangeOf(from.text, named);
   const firm = namedAsMaker(from, [firmAhead]);
   const ofFirm = firm === null ? null : rangeOf(from.text, firm);
   if (ofFirm && namesPiece.test(foldWords(from.text.slice(0, ofFirm.start)).text)) return ofFirm;
-  if (!isTitle) return null;
-  const unknown = unknownInTitle(from, others);
-  const found = unknown === null ? null : rangeOf(from.text, unknown);
+  return isTitle && unknown !== null ? houseOrTwoWords(from, unknown) : null;
+}
+
+/** A title's unknown words where they have the form of a house's name, or are two, and stand behind what the piece is. */
+function houseOrTwoWords(from: Passage, unknown: string): NamedMaker | null {
+  const found = rangeOf(from.text, unknown);
   if (!found) return null;
   const whole = twoWords.exec(from.text.slice(found.start))?.[0] ?? '';
   const name = whole.length > found.name.length && isAllUnknown(whole) ? whole : found.name;
   const isHouse = opensHouse.test(houseForm(name));
   if (!isHouse && !(twoWords.test(name) && isAllUnknown(name))) return null;
   const ahead = foldWords(from.text.slice(0, found.start)).text;
-  return namesPiece.test(ahead) || found.start === 0 ? { ...found, name, end: found.start + name.length } : null;
+  // "Velmont Roost bag": two words that open a title may be a maker and a model.
+  const opensAsName = found.start === 0 && (isHouse || joinedName.test(name));
+  return opensAsName || namesPiece.test(ahead) ? { ...found, name, end: found.start + name.length } : null;
 }
+const joinedName = /[&+]/;
 const namesPiece = phraseTest(wordsOf('bag', 'kind-of-piece'));
 /** The first word folded, the rest as it stands. */
 const houseForm = (name: string): string => name.replace(/^\S+/u, (first) => foldWords(first).text);
