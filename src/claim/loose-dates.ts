@@ -6,8 +6,8 @@ export const standingAlone = 0.6;
 
 export interface PlacedDate {
   claim: ClaimDraft;
-  /** The same as said of no known thing. */
-  loose: ClaimDraft;
+  /** The same as said of no known thing, where nothing tells of the making but that the date stands by itself. */
+  loose: ClaimDraft | null;
 }
 type Dated = Omit<ClaimOf<'made' | 'bought'>, 'id'>;
 const isDated = (claim: ClaimDraft): claim is Dated & ClaimDraft => claim.kind === 'made' || claim.kind === 'bought';
@@ -29,11 +29,6 @@ export function withoutLoose(dates: readonly PlacedDate[]): ClaimDraft[] {
     .filter(isDated)
     .filter(({ confidence }) => confidence > standingAlone);
   return dates.map(({ claim, loose }) =>
-    isDated(claim) &&
-    claim.kind === 'made' &&
-    claim.confidence === standingAlone &&
-    !sure.every((other) => goesWith(claim, other))
-      ? loose
-      : claim,
+    loose !== null && isDated(claim) && !sure.every((other) => goesWith(claim, other)) ? loose : claim,
   );
 }

@@ -110,7 +110,7 @@ function subjectOf(
   date: FoundDate,
   from: Passage,
   makers: MakerFile[],
-): { kind: 'made' | 'bought' | 'not-placed'; confidence: number } | null {
+): { kind: 'made' | 'bought' | 'not-placed'; confidence: number; alone?: true } | null {
   const { text } = from.folded;
   const [start, end] = foldedRange(from, date);
   if (date.form === 'relative' || date.form === 'without-year' || isAboutAnother(text, start, end)) return null;
@@ -169,7 +169,7 @@ function subjectOf(
   if (from.field === 'title' && (date.form === 'year' || isVague(date))) return { kind: 'made', confidence: 0.7 };
   if (date.form !== 'year' && date.form !== 'range' && !isVague(date)) return null;
   return standsAlone(from, [start, end], makers)
-    ? { kind: 'made', confidence: standingAlone }
+    ? { kind: 'made', confidence: standingAlone, alone: true }
     : { kind: 'not-placed', confidence: 0.3 };
 }
 
@@ -230,27 +230,30 @@ function isSetRight(date: FoundDate, next: FoundDate | undefined, from: Passage)
 export function dateClaims(passages: Passage[], readAt: string, makers: MakerFile[]): ClaimDraft[] {
   const dates = passages.flatMap((from) =>
     datesIn(from, readAt).flatMap((date, at, all): PlacedDate[] => {
-      const claim = isSetRight(date, all[at + 1], from) ? null : claimOf(date, from, makers);
-      return claim === null ? [] : [{ claim, loose: notPlaced(from, 'date', foldedRange(from, date)) }];
+      const placed = isSetRight(date, all[at + 1], from) ? null : placedDate(date, from, makers);
+      return placed === null ? [] : [placed];
     }),
   );
   return withoutLoose(dates);
 }
 
 /** What a date is told of: a claim, or one of no known thing; null where it is of something else. */
-function claimOf(date: FoundDate, from: Passage, makers: MakerFile[]): ClaimDraft | null {
+function placedDate(date: FoundDate, from: Passage, makers: MakerFile[]): PlacedDate | null {
   const subject = subjectOf(date, from, makers);
   if (!subject) return null;
   const range = foldedRange(from, date);
   const said = saidIn(from, date, subject.confidence);
-  if (subject.kind === 'not-placed') return notPlaced(from, 'date', range);
+  const loose = () => notPlaced(from, 'date', range);
+  const settled = (claim: ClaimDraft): PlacedDate => ({ claim, loose: null });
+  if (subject.kind === 'not-placed') return settled(loose());
   const hearsay = isHearsay(from.folded.text, ...range);
   // "My mum always said 1983, but she said that of everything": the seller does not follow it.
-  if (hearsay && isSetAgainst(from.folded.text, ...range)) return notPlaced(from, 'date', range);
+  if (hearsay && isSetAgainst(from.folded.text, ...range)) return settled(loose());
   // "B1042173, 2002 to 2004 I was told": what a table tells of a code is told by somebody.
   const isHeard = hearsay && !isExplicitRange(date);
-  if (subject.kind === 'made' && isHeard) return notPlaced(from, 'date', range);
-  if (subject.kind === 'made') return { kind: 'made', span: asSaid(date, from, range), ...said };
+  if (subject.kind === 'made' && isHeard) return settled(loose());
+  if (subject.kind === 'made')
+    return { claim: { kind: 'made', span: asSaid(date, from, range), ...said }, loose: subject.alone ? loose() : null };
   const span = dayOfPurchase(isHeard ? { ...date.span, about: true } : date.span);
-  return { kind: 'bought', span, ...howBought(from, range), ...invoiceIn(from, ...range), ...said };
+  return settled({ kind: 'bought', span, ...howBought(from, range), ...invoiceIn(from, ...range), ...said });
 }

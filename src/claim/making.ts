@@ -4,6 +4,7 @@ import {
   anyOf,
   clauseAround,
   type FoundDate,
+  foldedSet,
   japanese,
   jointWords,
   phrasePattern,
@@ -119,7 +120,7 @@ function endsInTitle(opening: string, title: string): boolean {
 }
 /** Shorter words stand in any title, and so do those that only join. */
 const fewestOfName = 2;
-const joins = new Set([...wordsOf('of-year', 'with', 'article', 'an', 'and', 'is', 'it-follows'), 'in', 'en', 'im']);
+const joins = foldedSet([...wordsOf('of-year', 'with', 'article', 'an', 'and', 'is', 'it-follows'), 'in', 'en', 'im']);
 const wordGap = /[^\p{L}\p{N}&'-]+/u;
 
 /** "From 1994", "a bag of the 90s", "30 years old": the date behind a bare "from", said of the piece. */
