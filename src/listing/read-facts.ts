@@ -14,7 +14,6 @@ import { settleConflicts } from './settle';
 import { readStateFacts } from './state-facts';
 import type { Listing } from './types';
 import { type ReadHints, readLabelled } from './visible/labelled';
-import { sideBySide } from './visible/pairs';
 import { readPick } from './visible/read-pick';
 import { readSaidFacts } from './visible/said-facts';
 import { readStatedMeasures } from './visible/stated-measures';
@@ -36,7 +35,7 @@ export function readFacts({ listing, labelled, signs, notes, cut, state, picked 
   for (const pick of picked)
     if (!readPick(pick, draft, hints)) draft.problems.push(pickProblem('pick-unreadable', pick.field, pick.where));
   readStatedMeasures(draft, likeliest(listing.description), hints);
-  for (const { name, value, ...from } of labelled) if (name === sideBySide) readTags(value, draft, from);
+  readTags(labelled, draft);
   const { auction } = readSaidFacts(listing.text, draft, hints);
   dropNoValues(draft);
   sayTrader(draft);

@@ -29,12 +29,16 @@ function shownChildren(snapshot: Snapshot, index: number): number[] {
 export async function findPairs(snapshot: Snapshot, outside: Uint8Array, slices: Slices): Promise<Labelled[]> {
   const { elements } = snapshot;
   const pairs = new Map<string, Labelled>();
+  const keep = (name: string, value: string, at: number) => {
+    const key = `${name}\n${value}`;
+    if (pairs.has(key)) return;
+    const where = pathOf((elements[at] as PageElement).element);
+    pairs.set(key, { name, value, origin: 'visible', where, confidence });
+  };
   const add = (name: string, value: string, at: number) => {
     if (pairs.size >= maxPairs || name.length > 60 || value === '' || value.length > 600) return;
     if (/^[\d\s.,]*$/.test(name) || name.includes('\n')) return;
-    const key = `${name}\n${value}`;
-    const where = pathOf((elements[at] as PageElement).element);
-    if (!pairs.has(key)) pairs.set(key, { name, value, origin: 'visible', where, confidence });
+    keep(name, value, at);
   };
   for (const [index, element] of elements.entries()) {
     const { tag, shown, pieces } = element;
@@ -48,9 +52,7 @@ export async function findPairs(snapshot: Snapshot, outside: Uint8Array, slices:
     } else if (rowTags.has(tag)) addRow(snapshot, index, add);
     else if (tag === 'a') addProfile(snapshot, index, add);
     const tags = tagsIn(snapshot, index);
-    const where = pathOf((elements[index] as PageElement).element);
-    if (tags)
-      pairs.set(`${sideBySide}\n${tags}`, { name: sideBySide, value: tags, origin: 'visible', where, confidence });
+    if (tags !== '') keep(sideBySide, tags, index);
   }
   return [...pairs.values()];
 }
@@ -67,8 +69,13 @@ function tagsIn(snapshot: Snapshot, index: number): string {
   const kind = tagAt(snapshot, first ?? -1);
   if (children.length < 2 || children.length > 8 || !tagElement.test(kind)) return '';
   if (children.some((child) => tagAt(snapshot, child) !== kind)) return '';
-  const words = children.map((child) => textOf(snapshot, child));
-  return words.every((one) => one !== '' && one.length <= longestTag && !/[\n:：?!]/.test(one)) ? words.join('\n') : '';
+  const words: string[] = [];
+  for (const child of children) {
+    const tag = textOf(snapshot, child);
+    if (tag === '' || tag.length > longestTag || /[\n:：?!]/.test(tag)) return '';
+    words.push(tag);
+  }
+  return words.join('\n');
 }
 
 type Add = (name: string, value: string, at: number) => void;

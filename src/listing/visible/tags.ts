@@ -1,4 +1,4 @@
-import { foldWords } from '../../text/fold';
+import { foldedSet, foldWords } from '../../text/fold';
 import { japanese } from '../../text/japanese';
 import { labelOf } from '../../text/label';
 import { wordsOf } from '../../text/lexicon';
@@ -7,6 +7,8 @@ import { phraseTest } from '../../text/phrases';
 import { findPlaces } from '../../text/place';
 import { plainWords } from '../../text/plain-words';
 import { type Draft, likeliest, type Provenance, propose } from '../draft';
+import type { Labelled } from '../extract-types';
+import { sideBySide } from './pairs';
 import { readConditionWords } from './words';
 
 /*
@@ -15,12 +17,8 @@ import { readConditionWords } from './words';
  * where it stands between both, alone. Two colours, two grades or two such names are a choice, and say nothing.
  */
 
-const colours = new Set(
-  Object.values(colourWords)
-    .flat()
-    .map((words) => foldWords(words).text),
-);
-const nobody = new Set(wordsOf('names-nobody').map((words) => foldWords(words).text));
+const colours = foldedSet(Object.values(colourWords).flat());
+const nobody = foldedSet(wordsOf('names-nobody'));
 const isColour = (tag: string): boolean => colours.has(foldWords(tag).text.trim());
 
 /** "Sac seau Ondrasse": a title. */
@@ -34,15 +32,22 @@ function isName(tag: string): boolean {
   return /\p{L}{3}/u.test(text.replace(plainWords(), ' ')) && findPlaces(tag).length === 0;
 }
 
-/** What the tags of one row tell of the piece. */
-export function readTags(row: string, draft: Draft, from: Provenance): void {
+/** What rows of tags tell of the piece. */
+export function readTags(labelled: readonly Labelled[], draft: Draft): void {
+  const rows = labelled.filter(({ name }) => name === sideBySide);
+  if (rows.length === 0) return;
+  const told = foldWords(`${likeliest(draft.title)} ${likeliest(draft.description)}`).text;
+  for (const { name, value, ...from } of rows) readRow(value, told, draft, from);
+}
+
+/** What the tags of one row tell; `told` is what the title and the description have, folded. */
+function readRow(row: string, told: string, draft: Draft, from: Provenance): void {
   const tags = [...new Set(row.split('\n').map((tag) => tag.trim()))];
   if (labelOf(tags[0] ?? '') !== null || tags.includes(likeliest(draft.title))) return;
   const ofColour = tags.filter(isColour);
   const graded = tags.filter((tag) => !isColour(tag) && readConditionWords(tag) !== null);
   if (ofColour.length > 1 || graded.length > 1) return;
   const others = tags.filter((tag) => !ofColour.includes(tag) && !graded.includes(tag));
-  const told = foldWords(`${likeliest(draft.title)} ${likeliest(draft.description)}`).text;
   const isTold = (name: string) =>
     new RegExp(`(?<!\\p{L})${escaped(foldWords(name).text.trim())}(?!\\p{L})`, 'u').test(told);
   const names = others.filter((tag) => isName(tag) && tag !== likeliest(draft.seller.name));

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { emptyDraft } from '../../../src/listing/draft';
+import { sideBySide } from '../../../src/listing/visible/pairs';
 import { readTags } from '../../../src/listing/visible/tags';
 
 const read = (tags: string[], title = '', description = '') => {
@@ -7,7 +8,7 @@ const read = (tags: string[], title = '', description = '') => {
   const seen = { origin: 'visible' as const, where: 'ul', confidence: 0.65 };
   draft.title.push({ value: title, ...seen });
   draft.description.push({ value: description, ...seen });
-  readTags(tags.join('\n'), draft, seen);
+  readTags([{ name: sideBySide, value: tags.join('\n'), ...seen }], draft);
   return [draft.maker, draft.colour, draft.condition].map(([best]) => best?.value ?? null);
 };
 
