@@ -2,6 +2,7 @@ import {
   anyOf,
   clauseAround,
   type Folded,
+  foldedSet,
   foldWords,
   type Hit,
   partWords,
@@ -30,7 +31,7 @@ export const findParts = (folded: Folded): Hit<Part>[] =>
   );
 
 /** Words for a strap by which a bag that hangs on one is called as well: "bandolera", "tracolla". */
-const kinds = new Set(wordsOf('kind-of-piece').map((word) => foldWords(word).text));
+const kinds = foldedSet(wordsOf('kind-of-piece'));
 const alsoKind = partWords.strap.filter((word) => kinds.has(foldWords(word).text));
 const opensAsKind = textPattern(
   `^[^\\p{L}]{0,4}(?:(?:${anyOf(wordsOf('offering', 'vintage', 'an', 'article', 'possessive'))})\\s){0,3}(?:${phrasePattern(alsoKind).source})`,

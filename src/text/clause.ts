@@ -7,8 +7,9 @@ import { anyOf, phrasePattern, phraseTest } from './phrases';
 
 /** How far a clause is followed: longer ones say nothing reliable of a word in their middle. */
 const reach = 160;
-const sentenceBreak =
-  /[!?;。、\n\r|•·]|(?<!(?<![a-z])(?:no|nr|num|jg)(?=\.\s\d))\.(?=\s|$)|,(?=\s)|\s[-–—/]\s|[()[\]]/g;
+/** The stop that ends a sentence: "receipt no. 209934" goes on behind its own. */
+const fullStop = '(?<!(?<![a-z])(?:no|nr|num|jg)(?=\\.\\s\\d))\\.(?=\\s|$)';
+const sentenceBreak = new RegExp(`[!?;。、\\n\\r|•·]|${fullStop}|,(?=\\s)|\\s[-–—/]\\s|[()[\\]]`, 'g');
 /** Italian "but" is French "my" behind these. */
 const frenchMy =
   "(?<!(?<!\\p{L})(?:a|par|pour|dans|de|avec|et|chez|sur|que|qui|est|sont|sans|depuis|vends|vend|donne|ai|ete|fut|contre|vers|comme|toute|suite a|c'etait) )ma(?!\\p{L})";
@@ -16,8 +17,7 @@ const softBreak = new RegExp(
   `${phrasePattern(wordsOf('but').filter((word) => word !== 'ma')).source}|(?<!\\p{L})${frenchMy}`,
   'gu',
 );
-/** "Receipt no. 209934" goes on behind its stop. */
-const hardBreak = /[!?;。\n\r|•·]|(?<!(?<![a-z])(?:no|nr|num|jg)(?=\.\s\d))\.(?=\s|$)/g;
+const hardBreak = new RegExp(`[!?;。\\n\\r|•·]|${fullStop}`, 'g');
 
 function bounds(text: string, start: number, end: number, breaks: RegExp[]): { start: number; end: number } {
   const from = Math.max(0, start - reach);

@@ -327,7 +327,7 @@ export const onlyThis: EachLanguage = [
   '(?:な|い)?のは',
 ];
 /** Who is spoken of as wanting such a piece; the other languages have phrases for it. */
-export const wantsOne: EachLanguage = ['', '', '', '', '', '', '(?:を|が)?(?:お?求め|お?探し|ご?希望|お望み)'];
+export const wantsOneJapanese = '(?:を|が)?(?:お?求め|お?探し|ご?希望|お望み)';
 /** Ahead of a place that something else is near to. */
 export const nearby: EachLanguage = [
   'near|next\\sto|beside|opposite|behind|outside|close\\sto|round\\sthe\\scorner\\sfrom',

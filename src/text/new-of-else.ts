@@ -1,7 +1,7 @@
 import { clauseAround, isDenial, rightAhead, sentenceAround } from './clause';
 import { anyLanguage } from './each-language';
 import { japanese } from './japanese';
-import { almost, limitedTo, ofWhat, onlyThis, wantsOne, wasOnce, whoWants } from './joint-words';
+import { almost, limitedTo, ofWhat, onlyThis, wantsOneJapanese, wasOnce, whoWants } from './joint-words';
 import { tableWords, topics, wordsOf } from './lexicon';
 import { phrasePattern, phraseTest } from './phrases';
 
@@ -43,11 +43,11 @@ const wasSo = (text: string, start: number, end: number): boolean =>
 
 const verb = `(?:${phrasePattern(wordsOf('is')).source}|esta|estan|sta)`;
 const article = phrasePattern(wordsOf('article', 'possessive')).source;
+const only = anyLanguage(onlyThis);
 const onlyBehind = new RegExp(
-  `^\\s(?:${verb}\\s)?(?:${anyLanguage(onlyThis)})\\s(?:${verb}\\s)?(?:${article})\\s?|^品?(?:${onlyThis[6]})`,
+  `^\\s(?:${verb}\\s)?(?:${only})\\s(?:${verb}\\s)?(?:${article})\\s?|^品?(?:${onlyThis[6]})`,
   'u',
 );
-const only = anyLanguage(onlyThis);
 const onlyAhead = new RegExp(`^\\s?(?:${only})\\s(?:${article})\\s[\\p{L}-]{2,20}\\s(?:\\p{L}{1,12}\\s){0,2}$`, 'u');
 const forThis = new RegExp(`^\\s(?:${anyLanguage(ofWhat)})\\s(?:${article})\\s?`, 'u');
 /** "Unworn is only the strap", "just the keyring is unused", "état neuf pour la housse", "新品なのはベルトだけ": the rest is not. */
@@ -59,7 +59,7 @@ const isOfThingBehind = (text: string, end: number, things: RegExp): boolean => 
 };
 
 const whoever = new RegExp(`^\\s?(?:${anyLanguage(whoWants)})\\s`, 'u');
-const wanted = new RegExp(`^[^。、]{0,10}?(?:${wantsOne[6]})`, 'u');
+const wanted = new RegExp(`^[^。、]{0,10}?(?:${wantsOneJapanese})`, 'u');
 const likened = new RegExp(`^(?:${phrasePattern(topics.likened.ja).source}|みたい|の(?:頃|ころ|時|とき))`, 'u');
 /** "Wer Neuware will", "新品のような状態を求める方は", "新品の頃は": what somebody looks for, or what it is likened to. */
 const isWantedOrLikened = (text: string, start: number, end: number): boolean =>
