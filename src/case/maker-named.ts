@@ -8,13 +8,15 @@ export function makerNamed({ claims, listing }: Pick<Case, 'claims' | 'listing'>
 }
 
 /**
- * Who may have made it by the words of the listing, where nobody names the maker: to be asked, and never used unasked. Null
- * where no word with a capital may be a name.
+ * Who may have made it by the words of the listing, where neither the buyer nor the page's own field names the maker: to be
+ * asked, and never used unasked. Null where no word with a capital may be a name, or several are said.
  */
 export function makerGuessed(kase: Pick<Case, 'claims' | 'listing' | 'skipped'>): string | null {
-  const possible = kase.skipped.find(({ code }) => code === 'no-maker-file')?.data?.possible;
-  if (typeof possible !== 'string' || !looksLikeName.test(possible)) return null;
-  return makerNamed(kase) === '' ? possible : null;
+  const { names, possible } = kase.skipped.find(({ code }) => code === 'no-maker-file')?.data ?? {};
+  const [said, another] = Array.isArray(names) ? names : [];
+  const guess = another === undefined ? (said ?? possible) : null;
+  if (typeof guess !== 'string' || !looksLikeName.test(guess)) return null;
+  return makerNamed(kase) === '' ? guess : null;
 }
 const looksLikeName = /^[\p{Lu}\u3040-\u30ff\u3400-\u9fff]/u;
 

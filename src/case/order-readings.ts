@@ -2,8 +2,8 @@ import type { Claim } from '../claim/types';
 import type { Decoding, Reading } from '../code/types';
 import { fitsClaims } from '../evidence';
 
-/** Pieces of before are offered less often, by half with each of so many years. */
-const [evenSince, halvedIn] = [1980, 10];
+/** Stamped pieces of before are offered less often, by half with each of so many years. */
+const [evenSince, halvedIn] = [1980, 4];
 
 /**
  * How often pieces of a year are offered second-hand, against those of the years since 1980: what a family's shape alone

@@ -64,6 +64,18 @@ describe('a stated maker without a file', { timeout: 60_000 }, () => {
     expect(makerGuessed(build(title, text, maker))).toBe(guess);
   });
 
+  it.each([
+    ['Bolso Casa Ubierna de piel, color miel', 'Casa Ubierna'],
+    ['Schultertasche Fa. Brinkhuis, Rindsleder dunkelbraun', 'Brinkhuis'],
+    ['Borsa Pellegrini & Osti vintage anni 70', 'Pellegrini & Osti'],
+    ['Brown leather briefcase by Harrow Tine', 'Harrow Tine'],
+  ])('is guessed too where the title says it plainly: %s', (title, guess) => {
+    const built = build(title, text);
+    expect(built.claims.filter(({ kind }) => kind === 'maker')).toHaveLength(1);
+    expect(makerNamed(built)).toBe('');
+    expect(makerGuessed(built)).toBe(guess);
+  });
+
   it('has the conflict of its code and its year told as a doubt, with what the shape of a code is worth', () => {
     const built = build('Velmont Roost bag, 1987', text, 'Velmont');
     const told = findingsOf(built)
