@@ -35,7 +35,12 @@ function plainFamily(kind: PlainKind, topic: Topic) {
 }
 
 const copies = plainFamily('grade-of-copy', 'copy-grade');
-const oneOf = textPattern(`(?:${phrasePattern(wordsOf('an')).source})\\s(?:\\p{L}{1,12}\\s)?$`);
+const oneOf = textPattern(`(?<!\\p{L})(?:${phrasePattern(wordsOf('an')).source})\\s(?:\\p{L}{1,12}\\s)?$`);
+/** "Une copie parfaite" by itself is this piece; behind other words it is one that they tell of. */
+const isOneToldOf = (ahead: string): boolean => {
+  const at = ahead.search(oneOf);
+  return at > 0 && /\p{L}/u.test(ahead.slice(0, at)) && !saysThisIs.test(ahead);
+};
 /** "This is a replica", "I offer a replica". */
 const saysThisIs = phraseTest(wordsOf('is', 'offering', 'this-one', 'bag', 'piece'));
 const bought = phrasePattern(wordsOf('bought')).source;
@@ -50,7 +55,7 @@ const gradesOfCopy = (from: Passage): ClaimDraft[] =>
     const { text } = from.folded;
     const ahead = text.slice(clauseAround(text, opens, closes).start, opens);
     const behind = text.slice(closes, closes + 24);
-    if (oneOf.test(ahead) && !saysThisIs.test(ahead)) return false;
+    if (isOneToldOf(ahead)) return false;
     if (japaneseBought.test(behind) || ofPhoto.test(behind)) return false;
     return !isHeadedByPart(text, opens, closes, from.title);
   });

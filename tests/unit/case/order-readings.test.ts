@@ -43,6 +43,9 @@ test('where nothing is said, readings of years that are common in the trade stan
 });
 
 test('a purchase that any older piece fits as well does not bring the oldest to the front', () => {
-  const { readings } = orderReadings(decodeText('MV0516', { makers: [], maker: null, now: '2026-11-25' }), claimed('bought', 2006));
+  const { readings } = orderReadings(
+    decodeText('MV0516', { makers: [], maker: null, now: '2026-11-25' }),
+    claimed('bought', 2006),
+  );
   expect(readings.map(readsOf)[0]).toBe('2005-W16');
 });
