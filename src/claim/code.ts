@@ -27,7 +27,7 @@ const cue = phrasePattern(wordsOf('code-cue'));
 const otherCode = phrasePattern(wordsOf('other-code'));
 /** Between cue and code; the code itself is in capitals or digits, at least two of them digits. */
 const between = new RegExp(
-  `^\\s{0,2}(?:(?:${anyOf(wordsOf('announces-code'))}|n[or]?\\.)\\s{0,2}){0,7}[:=\\-–#"'(「\\s]{0,4}$`,
+  `^,?\\s{0,2}(?:(?:${anyOf(wordsOf('announces-code'))}|n[or]?\\.),?\\s{0,2}){0,7}[:=\\-–#"'(「\\s]{0,4}$`,
   'iu',
 );
 /**
@@ -43,6 +43,12 @@ const onThePiece = phrasePattern(wordsOf('inside-the-piece'));
 const standsThere = textPattern(
   `^[^.!?;:,\\n\\d]{0,30}(?:(?:${anyOf(wordsOf('reads-there'))})\\s|[:=]\\s?["'(「『«]?|["「『«])\\s?$`,
 );
+/** "Merkje binnenin: nr. 4479", "in the pocket no. 20817": a number sign, and where it stands. */
+const numberThere = /^[:,]?\s?(?:n[or]\.?|n\.?[°º]|№|num\.?)\s?:?\s?["'(「『«]?$/u;
+const isLongNumber = (code: string): boolean => code.replace(/\D/g, '').length >= 4;
+/** "Un timbro con 7 3 1 4", "Stempel mit "B 8 / 1 7"". */
+const withIt = textPattern(`^\\s(?:${anyOf(wordsOf('with'))})\\s?["'(「『«]?$`);
+const isSpaced = (code: string): boolean => /^["'(「『«]?[A-Z0-9](?:[ ./-]{1,3}[A-Z0-9]){3,}/.test(code);
 /** Without a word for a code nearby, only what can hardly be anything else. */
 const unmistakable = (code: string): boolean => /[A-Z]/.test(code) && (code.match(/\d/g) ?? []).length >= 3;
 const edition = phraseTest(wordsOf('limited-edition'));
@@ -148,7 +154,44 @@ const ways: readonly Way[] = [
     confidence: 0.6,
     only: unmistakable,
   },
+  {
+    by: 'place',
+    words: onThePiece,
+    reach: longestGap,
+    leads: (gap) => numberThere.test(gap),
+    confidence: 0.6,
+    only: isLongNumber,
+  },
+  { by: 'words', words: cue, reach: longestGap, leads: (gap) => withIt.test(gap), confidence: 0.7, only: isSpaced },
 ];
+
+/** "「950417」と刻印", ""B 84 112" ist eingeprägt", "has 20817 stamped inside": said behind the code. Common practice, no source. */
+const stampedBehind = phrasePattern(wordsOf('stamped-behind'));
+const toStamped = textPattern(
+  `^["'」』»“”)]{0,2}(?:\\s?(?:と|が|の))?(?:\\s(?:${anyOf(wordsOf('is'))}))?(?:\\s(?:${anyOf(wordsOf('inside-the-piece'))}))?\\s?$`,
+);
+const longestBehind = 40;
+
+/** "We had 1200 printed catalogues" speaks of no place on the piece. */
+const isOnPiece = (text: string, start: number, end: number): boolean => {
+  const sentence = sentenceAround(text, start, end);
+  return namesPlace(text.slice(sentence.start, sentence.end));
+};
+/** Codes with the word for how they were made behind them: numbers of four digits and more, or what has letters too. */
+function stampedCodes(folded: Folded, own: string): Quoted[] {
+  const { text } = folded;
+  return Array.from(text.matchAll(stampedBehind)).flatMap(({ index, 0: words }): Quoted[] => {
+    for (let start = Math.max(0, index - longestBehind); start < index; start += 1) {
+      if (!opensCode(own, start) || /[\p{Script=Latin}\p{N}.,]/u.test(own[start - 1] ?? '')) continue;
+      const code = codeAt(own, start);
+      if (!code || !toStamped.test(text.slice(start + code.length, index))) continue;
+      if (!unmistakable(code) && !(isLongNumber(code) && isOnPiece(text, start, index))) return [];
+      const lead = sourceRange(folded, index, index + words.length).words;
+      return [{ start, code, confidence: 0.7, takenBy: { by: 'words', words: lead } }];
+    }
+    return [];
+  });
+}
 
 interface Quoted {
   start: number;
@@ -208,7 +251,10 @@ export function codeClaims(passages: Passage[], makers: MakerFile[]): ClaimDraft
   return passages.flatMap((from) => {
     const own = inOwnCase(from.folded);
     // "Code: T5 03291 W 28 H 17": where a layout explains the beginning, what follows is no more of it.
-    const said = quoted(from.folded, own).map((one) => ({ ...one, code: asFarAsItFits(one.code, makers) }));
+    const said = [...quoted(from.folded, own), ...stampedCodes(from.folded, own)].map((one) => ({
+      ...one,
+      code: asFarAsItFits(one.code, makers),
+    }));
     const near = new Set(
       said.flatMap(({ start, code }) => {
         // One that is taken back has the right one right behind it.

@@ -187,6 +187,7 @@ import since from './since.json' with { type: 'json' };
 import smallThing from './small-thing.json' with { type: 'json' };
 import soldSoFar from './sold-so-far.json' with { type: 'json' };
 import somebody from './somebody.json' with { type: 'json' };
+import stampedBehind from './stamped-behind.json' with { type: 'json' };
 import stars from './stars.json' with { type: 'json' };
 import stored from './stored.json' with { type: 'json' };
 import supposed from './supposed.json' with { type: 'json' };
@@ -417,6 +418,7 @@ export const topics = {
   'small-thing': smallThing,
   'sold-so-far': soldSoFar,
   somebody,
+  'stamped-behind': stampedBehind,
   stars,
   stored,
   supposed,

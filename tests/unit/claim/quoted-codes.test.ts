@@ -44,6 +44,35 @@ it.each([
 );
 
 it.each([
+  ['Sotto la patta c’è un timbro con 4 0 8 2, poco leggibile', 'it', '4 0 8 2'],
+  ['Stempel mit „R 6 / 8 1“ hinten', 'de', 'R 6 / 8 1'],
+  ['In het vak nr. 30917, verder niets', 'nl', '30917'],
+  ['On the underside, no. 51120', 'en', '51120'],
+  ['Lleva un número grabado, parece que pone C14-207', 'es', 'C14-207'],
+  ['There is a number stamped, I think it says HL 3310', 'en', 'HL 3310'],
+  ['内側の革に「８０２２１」と打刻されています', 'ja', '80221'],
+  ['Im Futter ist 77 204 eingestanzt', 'de', '77 204'],
+  ['Le numéro, je crois : sous la patte ED 1190 est gravé', 'fr', 'ED 1190'],
+  ['Has TN-4471 embossed by the zip', 'en', 'TN-4471'],
+])('a code with its word behind it, a number sign or a guess ahead: %s', (said, language, code) =>
+  expect(codesOfNoFile(said, language)).toEqual([code]),
+);
+
+it.each([
+  ['We sold 1200 printed catalogues last year', 'en'],
+  ['a clasp of 925 stamped silver', 'en'],
+  ['Strap drop 45, stamped leather', 'en'],
+  ['Das Muster von 1987 ist geprägt', 'de'],
+  ['Im Fach eine Rechnung Nr. 88231 vom Laden', 'de'],
+  ['Label inside: no. 5 of 200', 'en'],
+  ['Timbro con 14 carati', 'it'],
+  ['Cuir embossé, 30 x 22 imprimé', 'fr'],
+  ['Gedrukt katoen van 140 gram, binnenvak nr. 2', 'nl'],
+])('numbers beside such words that are no code: %s', (said, language) =>
+  expect(codesOfNoFile(said, language)).toEqual([]),
+);
+
+it.each([
   ['Pocket inside: 2 of 15 cm', 'en'],
   ['Número de unidades: edición limitada, la mía es la nº 087/200', 'es'],
   ['inside pocket with 2 card slots and 1 zip', 'en'],
