@@ -54,6 +54,8 @@ it.each([
   ['Im Futter ist 77 204 eingestanzt', 'de', '77 204'],
   ['Le numéro, je crois : sous la patte ED 1190 est gravé', 'fr', 'ED 1190'],
   ['Has TN-4471 embossed by the zip', 'en', 'TN-4471'],
+  ['Borsetta foderata in seta, impressa a secco 2248016', 'it', '2248016'],
+  ['Auf der Lasche eingeprägt: GH 7712', 'de', 'GH 7712'],
 ])('a code with its word behind it, a number sign or a guess ahead: %s', (said, language, code) =>
   expect(codesOfNoFile(said, language)).toEqual([code]),
 );
@@ -66,6 +68,9 @@ it.each([
   ['Im Fach eine Rechnung Nr. 88231 vom Laden', 'de'],
   ['Label inside: no. 5 of 200', 'en'],
   ['Timbro con 14 carati', 'it'],
+  ['Initials engraved in 1988', 'en'],
+  ['Iniziali incise, 1990 circa', 'it'],
+  ['Cuero grabado 30 x 20', 'es'],
   ['Cuir embossé, 30 x 22 imprimé', 'fr'],
   ['Gedrukt katoen van 140 gram, binnenvak nr. 2', 'nl'],
 ])('numbers beside such words that are no code: %s', (said, language) =>
