@@ -132,6 +132,10 @@ export const sharing: readonly Sharing[] = [
     because: 'the same names of a code: before one in prose, as a label of the page, and where there is none',
   },
   {
+    topics: ['code-cue', 'code-noun', 'stamped-behind'],
+    because: 'how a code was put on the piece is said before it or behind it',
+  },
+  {
     topics: ['code-label', 'other-code'],
     because: 'a row of the page may hold the maker’s code; in prose it is the shop’s',
   },
