@@ -1,5 +1,6 @@
 import { clauseAround, isDenial, rightAhead, sentenceAround } from './clause';
 import { anyLanguage } from './each-language';
+import { foldedSet, foldWords } from './fold';
 import { japanese } from './japanese';
 import { almost, limitedTo, ofWhat, onlyThis, wantsOneJapanese, wasOnce, whoWants } from './joint-words';
 import { tableWords, topics, wordsOf } from './lexicon';
@@ -80,9 +81,12 @@ function isOfNewPrice(text: string, start: number, end: number): boolean {
 
 const grades = tableWords('condition');
 const news = phrasePattern([...wordsOf('new-bare'), ...grades.new]).source;
+/** A strap by which some bags are called as well: beside "new" it is the strap. */
+const straps = foldedSet(tableWords('part').strap);
 /** What is called so is the piece, or its condition: "brand new", "as new", "bag new". */
 const ofPiece = phraseTest([
-  ...wordsOf('bag', 'piece', 'kind-of-piece', 'condition-before', 'behind-new', 'this-one', 'wholly', 'likened'),
+  ...wordsOf('bag', 'piece', 'condition-before', 'behind-new', 'this-one', 'wholly', 'likened'),
+  ...wordsOf('kind-of-piece').filter((word) => !straps.has(foldWords(word).text)),
   ...wordsOf('is').filter((words) => !japanese.test(words)),
   ...grades['as-new'],
   ...grades.new.filter((words) => words.includes(' ')),
