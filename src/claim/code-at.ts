@@ -47,9 +47,9 @@ export function codeAt(text: string, start: number): string | null {
   return null;
 }
 
-/** Whether a code may begin here: with a capital, a digit, or one of these in brackets. */
+/** Whether a code may begin here, behind no letter and no digit: with a capital, a digit, or one of these in brackets. */
 export const opensCode = (text: string, at: number) => {
   opening.lastIndex = at;
-  return opening.test(text);
+  return opening.test(text) && !/[\p{Script=Latin}\p{N}]/u.test(text[at - 1] ?? '');
 };
 const opening = /[A-Z0-9]|\([A-Z0-9]\)[A-Z0-9 ]|\[[A-Z0-9]\][A-Z0-9 ]/y;

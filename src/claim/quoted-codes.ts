@@ -38,7 +38,7 @@ const numberThere = /^[:,]?\s?(?:n[or]\.?|n\.?[°º]|№|num\.?)\s?:?\s?["'(「�
 const isLongNumber = (code: string): boolean => code.replace(/\D/g, '').length >= 4;
 /** "Un timbro con 7 3 1 4", "Stempel mit "B 8 / 1 7"". */
 const withIt = textPattern(`^\\s(?:${anyOf(wordsOf('with'))})\\s?["'(「『«]?$`);
-const isSpaced = (code: string): boolean => /^["'(「『«]?[A-Z0-9](?:[ ./-]{1,3}[A-Z0-9]){2,}/.test(code);
+const isSpaced = (code: string): boolean => /^[A-Z0-9](?:[ ./-]{1,3}[A-Z0-9]){2,}/.test(code);
 /** Without a word for a code nearby, only what can hardly be anything else. */
 const unmistakable = (code: string): boolean => /[A-Z]/.test(code) && (code.match(/\d/g) ?? []).length >= 3;
 const longestGap = 48;
@@ -128,12 +128,16 @@ export interface Quoted {
   confidence: number;
   takenBy: TakenBy;
 }
-/** Codes with the word for how they were made behind them: numbers of four digits and more, or what has letters too. */
+
+/**
+ * Codes with the word for how they were made behind them: what has letters too, and numbers of four digits and more, or set
+ * apart, where on the piece they stand.
+ */
 function stampedCodes(folded: Folded, own: string): Quoted[] {
   const { text } = folded;
   return Array.from(text.matchAll(stampedBehind)).flatMap(({ index, 0: words }): Quoted[] => {
     for (let start = Math.max(0, index - longestBehind); start < index; start += 1) {
-      if (!opensCode(own, start) || /[\p{Script=Latin}\p{N}.,]/u.test(own[start - 1] ?? '')) continue;
+      if (!opensCode(own, start) || /[.,]/.test(own[start - 1] ?? '')) continue;
       const code = codeAt(own, start);
       if (!code || !toStamped.test(text.slice(start + code.length, index))) continue;
       if (text.slice(Math.max(0, start - longestOther), start).search(otherCode) >= 0) return [];
@@ -155,7 +159,7 @@ function ledTo(folded: Folded, own: string): Quoted[] {
       const end = match.index + match[0].length;
       if (others.some(([first, last]) => first < end && match.index < last)) return [];
       for (let start = end; start < Math.min(text.length, end + reach); start += 1) {
-        if (!opensCode(own, start) || /[\p{Script=Latin}\p{N}]/u.test(own[start - 1] ?? '')) continue;
+        if (!opensCode(own, start)) continue;
         const code = leads(text.slice(end, start), text, match.index) ? codeAt(own, start) : null;
         if (!code) continue;
         // "Stamp inside pocket says": all that leads to it.

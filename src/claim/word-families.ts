@@ -35,28 +35,33 @@ function plainFamily(kind: PlainKind, topic: Topic) {
 }
 
 const copies = plainFamily('grade-of-copy', 'copy-grade');
+/** "This is a replica", "I offer a replica". */
+const saysThisIs = phraseTest(wordsOf('is', 'offering', 'this-one', 'bag', 'piece'));
 const oneOf = textPattern(`(?<!\\p{L})(?:${phrasePattern(wordsOf('an')).source})\\s(?:\\p{L}{1,12}\\s)?$`);
 /** "Une copie parfaite" by itself is this piece; behind other words it is one that they tell of. */
 const isOneToldOf = (ahead: string): boolean => {
   const at = ahead.search(oneOf);
   return at > 0 && /\p{L}/u.test(ahead.slice(0, at)) && !saysThisIs.test(ahead);
 };
-/** "This is a replica", "I offer a replica". */
-const saysThisIs = phraseTest(wordsOf('is', 'offering', 'this-one', 'bag', 'piece'));
 const bought = phrasePattern(wordsOf('bought')).source;
 const japaneseBought = textPattern(`^(?:品)?を(?:${bought}|買|掴|つか)`);
 const ofPhoto = textPattern(`^[\\s-]?(?:${phrasePattern(wordsOf('photograph')).source})`);
+
+/** Where a claim's words stand in the folded text, and what its clause says before and behind them. */
+function clauseOf(from: Passage, { at: { start, end } }: ClaimDraft) {
+  const { text } = from.folded;
+  const [opens, closes] = foldedRange(from, { start, end });
+  const clause = clauseAround(text, opens, closes);
+  return { text, opens, closes, ahead: text.slice(clause.start, opens), behind: text.slice(closes, clause.end) };
+}
+
 /** "I once bought a replica", "handle copied by the cobbler", "the 1:1 photo": no word of the piece itself. */
 const gradesOfCopy = (from: Passage): ClaimDraft[] =>
   copies(from).filter((draft) => {
-    const { start, end } = draft.at;
     if ('polarity' in draft && draft.polarity === 'is-not') return true;
-    const [opens, closes] = foldedRange(from, { start, end });
-    const { text } = from.folded;
-    const ahead = text.slice(clauseAround(text, opens, closes).start, opens);
+    const { text, opens, closes, ahead } = clauseOf(from, draft);
     const behind = text.slice(closes, closes + 24);
-    if (isOneToldOf(ahead)) return false;
-    if (japaneseBought.test(behind) || ofPhoto.test(behind)) return false;
+    if (isOneToldOf(ahead) || japaneseBought.test(behind) || ofPhoto.test(behind)) return false;
     return !isHeadedByPart(text, opens, closes, from.title);
   });
 
@@ -67,23 +72,17 @@ const goesOnOfBox = textPattern(
 );
 /** "Only the box is missing", "the empty box goes with it", "nur der Karton ist noch neu": the clause tells of the box, and not of the offer. */
 const packaging = (from: Passage): ClaimDraft[] =>
-  onlyPackaging(from).filter(({ at: { start, end } }) => {
-    const { text } = from.folded;
-    const [opens, closes] = foldedRange(from, { start, end });
-    const clause = clauseAround(text, opens, closes);
-    return (
-      !toldOfBox.test(`${text.slice(clause.start, opens)} ${text.slice(closes, clause.end)}`) &&
-      !goesOnOfBox.test(text.slice(closes, clause.end))
-    );
+  onlyPackaging(from).filter((draft) => {
+    const { ahead, behind } = clauseOf(from, draft);
+    return !toldOfBox.test(`${ahead} ${behind}`) && !goesOnOfBox.test(behind);
   });
 
 const freshParts = plainFamily('fresh-part', 'fresh-parts');
 const hasDarkened = textPattern(`(?:^|[^\\p{L}])(?:${anyLanguage(jointWords.darkened)})`);
 /** "The pale handles have darkened": fresh they were. */
 const stillFresh = (from: Passage): ClaimDraft[] =>
-  freshParts(from).filter(({ at: { start, end } }) => {
-    const { text } = from.folded;
-    const [opens, closes] = foldedRange(from, { start, end });
+  freshParts(from).filter((draft) => {
+    const { text, opens, closes } = clauseOf(from, draft);
     return !hasDarkened.test(text.slice(closes, sentenceAround(text, opens, closes).end));
   });
 
