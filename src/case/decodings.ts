@@ -2,8 +2,8 @@ import type { Claim } from '../claim/types';
 import { acceptanceLevel, decodeLine, decodeText, leftOpen, withMarksBeside } from '../code';
 import type { Decoding } from '../code/types';
 import type { MakerFile } from '../maker/types';
-import type { PhotoRead } from '../photo/read-types';
-import { stampLinesOf } from '../stamp';
+import { type PhotoRead, printedIn } from '../photo';
+import { stampLinesOf, textsBeside } from '../stamp';
 import { changesBetween, countsAsCode, isTooLong, mayBeCode } from './lines';
 import { madeOnce } from './made-once';
 import { orderReadings } from './order-readings';
@@ -61,11 +61,15 @@ function decodeBest(
   names: readonly string[],
   now: string,
 ): Decoding[] {
-  const codes = stampLinesOf(photo)
+  const [lines, printed] = [stampLinesOf(photo), printedIn(photo)];
+  const codes = lines
     .filter((line) => mayBeCode(line, names))
     .map((line) => {
       const from = { kind: 'photo', photoId: photo.photoId, lineId: line.id } as const;
-      return { line, decoding: decodeLine(line, { makers, maker, now, id: line.id, from }) };
+      return {
+        line,
+        decoding: decodeLine(line, { makers, maker, now, id: line.id, from }, textsBeside(line, lines, printed)),
+      };
     })
     .filter(({ line, decoding }) => countsAsCode(line, decoding))
     .map(({ line, decoding }) => ({
@@ -74,7 +78,7 @@ function decodeBest(
     }))
     .sort((a, b) => rank(b.decoding) - rank(a.decoding) || b.line.stampScore - a.line.stampScore);
   return codes.slice(0, 1).map(({ line, decoding }) => {
-    const others = stampLinesOf(photo).filter(({ id, free }) => id !== line.id && free.probability >= acceptanceLevel);
+    const others = lines.filter(({ id, free }) => id !== line.id && free.probability >= acceptanceLevel);
     return withMarksBeside(
       decoding,
       others.map(({ free }) => free.text),
@@ -84,7 +88,8 @@ function decodeBest(
 }
 
 /** Whether a line is shown only so that the buyer may judge it: what it says is no code as far as can be told. */
-export const isOnlyShown = ({ open = [] }: Decoding): boolean => open.some(({ kind }) => kind === 'too-long');
+export const isOnlyShown = ({ open = [] }: Decoding): boolean =>
+  open.some(({ kind }) => kind === 'too-long' || kind === 'other-number');
 
 const bestProbability = (decoding: Decoding) => decoding.readings[0]?.probability ?? 0;
 const rank = (decoding: Decoding) =>

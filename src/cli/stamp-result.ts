@@ -2,7 +2,7 @@ import { type DecodeOptions, decodeLine } from '../code';
 import type { Reading } from '../code/types';
 import { type OpenedPhoto, quadBounds } from '../photo';
 import type { Problem } from '../problem';
-import { looksLikeCode, readStamp, type StampEngines, type StampLine } from '../stamp';
+import { looksLikeCode, readStamp, type StampEngines, type StampLine, textsBeside } from '../stamp';
 import { changeWords } from './change-words';
 
 /** One way to read a photo's stamp; `box` is left, top, right, bottom in the file's own upright pixels. */
@@ -43,7 +43,7 @@ export async function photoResult(
   const least = engines.net?.acceptance.stampScore ?? leastStampScore;
   for (const line of read.lines) {
     const box = boxOf(line, photo.scale);
-    const decoding = decodeLine(line, options);
+    const decoding = decodeLine(line, options, textsBeside(line, read.lines, read.printed));
     const { text, probability } = line.free;
     const free: StampReading = { text, probability: round(probability), system: null, span: null, place: null, box };
     if (line.stampScore < least) candidates.push(free);

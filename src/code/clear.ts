@@ -17,14 +17,20 @@ const nearDigits: readonly (readonly [letters: RegExp, digit: string])[] = [
 const twinsOf = (text: string): string =>
   nearDigits.reduce((twins, [letters, digit]) => twins.replace(letters, digit), bare(text));
 
+/** The texts of one line, likeliest first: by the characters alone, and weighed by what codes look like. */
+export interface SeenTexts {
+  seen: readonly Weighted[];
+  weighed: readonly Weighted[];
+}
+
 /**
  * Whether a text that no system explains counts as read all the same (an impossible month is a finding). Not where it
  * differs from a sound code of a maker on file only in characters that many faces draw alike: then the faces may be all
  * that differs. A family is no such code: nearly every number with a 0 or 1 in front has a twin in one.
  */
-export function isClear(texts: readonly Weighted[], nearest: readonly Nearest[]): boolean {
-  const [best] = texts;
-  if (best === undefined || !isSurelySeen(texts)) return false;
+export function isClear({ seen, weighed }: SeenTexts, nearest: readonly Nearest[]): boolean {
+  const [best] = weighed;
+  if (best === undefined || !isSurelySeen(weighed) || isUnlikely(twinsOf(best.text), seen)) return false;
   const shapes = shapesOf(best.text);
   return !nearest.some(
     ({ how, system, text }) => how !== 'as-written' && system.maker !== null && shapesOf(text) === shapes,
@@ -40,14 +46,20 @@ function isSurelySeen(texts: readonly Weighted[]): boolean {
   return likely.reduce((sum, { probability }) => sum + probability, 0) >= acceptanceLevel;
 }
 
+/** How many times likelier the characters alone may make another text than the one that they are taken for. */
+const mostLikelier = 2;
+
 /**
- * A family is a shape that somebody's codes have had. It settles what is doubtful, and never takes a text that is surely
- * seen for another of its own shape, with a character fewer or more: such readings stand under `nearest`.
+ * A family is a shape that somebody's codes have had. It settles what is doubtful, and never takes a text for another of
+ * its own shape: neither one that is surely seen, with a character fewer or more, nor one that is clearly likelier by the
+ * characters alone. Such readings stand under `nearest`.
  */
-export function withoutOverruling(texts: readonly Weighted[], outcome: Settled): Settled {
-  const [best, first] = [texts[0], outcome.readings[0]];
+export function withoutOverruling({ seen, weighed }: SeenTexts, outcome: Settled): Settled {
+  const [best, first] = [weighed[0], outcome.readings[0]];
   if (best === undefined || first === undefined || first.system.maker !== null) return outcome;
-  if (twinsOf(first.text) === twinsOf(best.text) || !isSurelySeen(texts)) return outcome;
+  const told = twinsOf(first.text);
+  const isOther = told !== twinsOf(best.text) && isSurelySeen(weighed);
+  if (!isOther && !isUnlikely(told, seen)) return outcome;
   const near = outcome.readings.map(
     (reading): Nearest => ({
       text: reading.text,
@@ -60,18 +72,32 @@ export function withoutOverruling(texts: readonly Weighted[], outcome: Settled):
   return { ...outcome, readings: [], nearest: [...near, ...outcome.nearest] };
 }
 
+/** Whether a text, given with its twins as one, is clearly less likely than another of those that were seen. */
+function isUnlikely(twins: string, seen: readonly Weighted[]): boolean {
+  const likely = sumsBy(seen, twinsOf);
+  return Math.max(...likely.values()) > mostLikelier * (likely.get(twins) ?? 0);
+}
+
+function sumsBy(texts: readonly Weighted[], as: (text: string) => string): Map<string, number> {
+  const sums = new Map<string, number>();
+  for (const { text, probability } of texts) sums.set(as(text), (sums.get(as(text)) ?? 0) + probability);
+  return sums;
+}
+
 /** A twin counts as likely too from this share on. */
 const leastAlike = 0.1;
 
-/** Characters of the best text that its likely twins have otherwise: O for 0, I for 1. */
-export function alikeCharacters([best, ...others]: readonly Weighted[]): LeftOpen[] {
+/** Characters of the best text that its likely twins have otherwise: O for 0, I for 1. Signs between them are none. */
+export function alikeCharacters(texts: readonly Weighted[]): LeftOpen[] {
+  const [best] = texts;
   if (best === undefined) return [];
-  const [written, shapes] = [[...best.text], twinsOf(best.text)];
-  const twins = others.filter(
-    ({ text, probability }) => probability >= leastAlike && text.length === written.length && twinsOf(text) === shapes,
+  const shapes = twinsOf(best.text);
+  const twins = [...sumsBy(texts, bare)].filter(
+    ([text, probability]) => probability >= leastAlike && twinsOf(text) === shapes,
   );
-  return written.flatMap((character, place): LeftOpen[] => {
-    const may = new Set([character, ...twins.map(({ text }) => text[place]!)]);
+  const places = [...best.text].flatMap((character, place) => (bare(character) === '' ? [] : [place]));
+  return places.flatMap((place, at): LeftOpen[] => {
+    const may = new Set([best.text[place]!, ...twins.map(([text]) => text[at]!)]);
     return may.size > 1 ? [{ kind: 'alike', place, may: [...may] }] : [];
   });
 }

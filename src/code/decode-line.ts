@@ -1,20 +1,23 @@
 import type { StampLine } from '../stamp/types';
 import { withoutMarks } from './beside';
 import { type DecodeOptions, decodeLattice, underFile } from './decode';
+import { otherNumber } from './other-number';
 import type { Decoding, LeftOpen, Nearest } from './types';
 
 type Seen = Pick<StampLine, 'lattice' | 'mayGoOn' | 'otherWay'>;
 
 /**
  * Reads a stamped line. What may go on outside the photo is never a whole code, whatever it spells; what spells a code
- * from both sides is settled by a maker's system that only one of them fits, or left open. Its readings then stand
- * under `nearest`.
+ * from both sides is settled by a maker's system that only one of them fits, or left open, and so is what may be another
+ * number by the other texts of its photo (`beside`). Its readings then stand under `nearest`.
  */
-export function decodeLine(line: Seen, options: DecodeOptions): Decoding {
+export function decodeLine(line: Seen, options: DecodeOptions, beside: readonly string[] = []): Decoding {
   const upright = decodeLattice(line.lattice, options);
   const decoding = line.otherWay === undefined ? upright : settledSide(upright, line.otherWay, options);
   if (line.mayGoOn === true) return leftOpen(decoding, { kind: 'may-go-on' });
-  return withoutMarks(decoding, options, (rest, file) => underFile(rest, file, options));
+  const told = withoutMarks(decoding, options, (rest, file) => underFile(rest, file, options));
+  const as = fitsMaker(told) ? null : otherNumber(told.code, beside, options.now);
+  return as === null ? told : leftOpen(told, { kind: 'other-number', as });
 }
 
 function settledSide(upright: Decoding, otherWay: Seen['lattice'], options: DecodeOptions): Decoding {

@@ -86,10 +86,11 @@ function withoutSlips(readings: Reading[], written: string): Reading[] {
 /** Reads a stamp's lattice. `code` of the result is the best text without any system. */
 export function decodeLattice(lattice: Lattice, options: DecodeOptions): Decoding {
   const steps = stepsOf(lattice, options.temperature).slice(0, longestLattice);
-  const texts = freeSearch(steps);
-  const weighed = weighRuns(texts);
+  const seen = freeSearch(steps);
+  const weighed = weighRuns(seen);
   const free = weighed[0] ?? { text: '', probability: 0 };
-  const outcome = withoutOverruling(weighed, decodeSteps(steps, texts, options, free.text, shares).outcome);
+  const texts = { seen, weighed };
+  const outcome = withoutOverruling(texts, decodeSteps(steps, seen, options, free.text, shares).outcome);
   const decoding: Decoding = {
     id: options.id ?? `decoding:${free.text}`,
     code: free.text,
@@ -97,7 +98,7 @@ export function decodeLattice(lattice: Lattice, options: DecodeOptions): Decodin
     accepted: outcome.readings.length > 0,
     ...outcome,
   };
-  if (decoding.accepted || !isClear(weighed, outcome.nearest)) return decoding;
+  if (decoding.accepted || !isClear(texts, outcome.nearest)) return decoding;
   const open = alikeCharacters(weighed);
   return { ...decoding, accepted: true, ...(open.length > 0 ? { open } : {}) };
 }

@@ -34,4 +34,4 @@ export {
 } from './teacher';
 export { type PartTells, type PlaceOfCode, placeOfCodeSchema, type ReadingReason } from './tells';
 export { typedLattice } from './typed';
-export type { Decoding, LeftOpen, Misfit, Nearest, Reading } from './types';
+export type { Decoding, LeftOpen, Misfit, Nearest, OtherNumber, Reading } from './types';

@@ -79,14 +79,20 @@ export const nearestSchema = z.strictObject({
 });
 export type Nearest = z.infer<typeof nearestSchema>;
 
+/** What a number on a label is as likely as a code. */
+export const otherNumberSchema = z.enum(['year', 'time', 'measure']);
+export type OtherNumber = z.infer<typeof otherNumberSchema>;
+
 /**
  * What of a code that was seen is left open: it `may-go-on` outside the photo; it reads as another text `upside-down`;
- * a character may be one of two that are `alike` (`place` from 0); it is `too-long` for a code that no system explains.
+ * a character may be one of two that are `alike` (`place` from 0); it is `too-long` for a code that no system explains,
+ * or, among other words, as likely an `other-number`.
  */
 export const leftOpenSchema = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('may-go-on') }),
   z.strictObject({ kind: z.literal('upside-down'), text: z.string() }),
   z.strictObject({ kind: z.literal('too-long') }),
+  z.strictObject({ kind: z.literal('other-number'), as: otherNumberSchema }),
   z.strictObject({ kind: z.literal('alike'), place: z.number().int().nonnegative(), may: z.array(z.string()) }),
 ]);
 export type LeftOpen = z.infer<typeof leftOpenSchema>;

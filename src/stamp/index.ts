@@ -21,5 +21,6 @@ export { openTesseract } from './print/tesseract';
 export { printWhenNeeded } from './print/when-needed';
 export { readStamp, type StampReading, stampReader } from './read-stamp';
 export { weighRuns } from './runs';
+export { textsBeside } from './texts-beside';
 export type { Lattice, Measurement, StampLine } from './types';
 export { latticeSchema, measurementSchema, photoReadSchema, stampLineSchema, stampLinesOf } from './types';

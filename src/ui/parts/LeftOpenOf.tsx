@@ -15,6 +15,7 @@ export const LeftOpenOf = ({ decoding }: { decoding: Decoding }) => (
 function openWords(open: LeftOpen): string {
   if (open.kind === 'may-go-on') return strings.stamp.mayGoOn;
   if (open.kind === 'too-long') return strings.stamp.tooLong;
+  if (open.kind === 'other-number') return strings.stamp.otherNumber[open.as];
   if (open.kind === 'upside-down') return strings.stamp.upsideDown(open.text);
   return strings.stamp.alike(open.place + 1, open.may);
 }

@@ -1,6 +1,13 @@
 import { acceptanceLevel, decodeLine, freeDecode } from '../../../src/code';
 import type { MakerFile } from '../../../src/maker';
-import { freeTexts, looksLikeCode, type StampLine, type StampReading, weighRuns } from '../../../src/stamp';
+import {
+  freeTexts,
+  looksLikeCode,
+  type StampLine,
+  type StampReading,
+  textsBeside,
+  weighRuns,
+} from '../../../src/stamp';
 
 /** What one photo gave: the best text with code systems and without, how likely, and whether it counts as read. */
 export interface Judged {
@@ -25,12 +32,17 @@ export interface Book {
   now: string;
 }
 
-/** Judges a photo as the tool does: lines that are likelier no stamp count for nothing, the likeliest reading wins. */
+/**
+ * Judges a photo as the tool does: lines that are likelier no stamp count for nothing; what is accepted goes before what is
+ * not, and of either the likeliest reading wins.
+ */
 export function judge(read: StampReading, code: string | null, leastStampScore: number, book: Book): Judged {
-  const lines = read.state === 'read' ? read.lines.filter(({ stampScore }) => stampScore >= leastStampScore) : [];
+  const seen = read.state === 'read' ? read : { lines: [], printed: [] };
+  const lines = seen.lines.filter(({ stampScore }) => stampScore >= leastStampScore);
   const bestUnder = (maker: string | null) =>
-    lines.map((line) => bestReading(line, { ...book, maker })).sort((a, b) => b.probability - a.probability)[0] ??
-    nothing;
+    lines
+      .map((line) => bestReading(line, textsBeside(line, seen.lines, seen.printed), { ...book, maker }))
+      .sort((a, b) => Number(b.accepted) - Number(a.accepted) || b.probability - a.probability)[0] ?? nothing;
   const free = lines
     .map((line) => ({ ...freeDecode(line.lattice), whole: line.mayGoOn !== true && line.otherWay === undefined }))
     .map((free) => ({ ...free, likely: looksLikeCode(free.text) }))
@@ -53,8 +65,8 @@ export function judge(read: StampReading, code: string | null, leastStampScore: 
  * The likeliest text. What the systems explain and what none of them does are rivals: a text's probability is that of
  * its readings, plus that of the characters alone as far as no system explains the line.
  */
-function bestReading(line: StampLine, { makers, maker, now }: Book): Judged['withSystems'] {
-  const { readings, nearest, accepted, code, open } = decodeLine(line, { makers, maker, now });
+function bestReading(line: StampLine, beside: readonly string[], { makers, maker, now }: Book): Judged['withSystems'] {
+  const { readings, nearest, accepted, code, open } = decodeLine(line, { makers, maker, now }, beside);
   const told =
     readings.length > 0
       ? readings.map(({ text, probability }) => ({ text, probability }))

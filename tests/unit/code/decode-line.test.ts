@@ -55,6 +55,24 @@ describe('a text that is surely seen and fits no family', () => {
     expect(decodeLattice(doubtful, unknown).readings[0]?.text).toBe('KT0312');
   });
 
+  it.each([
+    ['31G5', 2, { G: 0.88, '0': 0.1 }],
+    ['2C11', 1, { C: 0.86, '0': 0.12 }],
+    ['07S4', 2, { S: 0.85, '0': 0.13 }],
+  ])(
+    '%s, whose letter is clearly likelier than a digit, is no code of digits because a date would fit',
+    (text, at, seen) => {
+      const { accepted, readings, nearest } = decodeLattice(sharp(text, { [at]: seen }), unknown);
+      expect([accepted, readings]).toEqual([false, []]);
+      expect(nearest.map((near) => near.text)).toContain(text.slice(0, at) + '0' + text.slice(at + 1));
+    },
+  );
+
+  it('is not read as digits with a lone letter taken for one, however rare such codes are', () => {
+    const doubtful = sharp('1840G7275', { 4: { G: 0.7, '6': 0.29 } });
+    expect(decodeLattice(doubtful, unknown)).toMatchObject({ accepted: false, readings: [] });
+  });
+
   it('is settled by a system of the maker as before', () => {
     const doubtful = sharp('KVX0915', { 2: { X: 0.94, '': 0.06 } });
     expect(decodeLattice(doubtful, ondrasse).readings[0]?.text).toBe('KV0915');
@@ -99,5 +117,25 @@ describe('a number that begins with 0 or 1, no maker named', () => {
     const { accepted } = decodeLattice(sharp('KVO915'), ondrasse);
     const { readings } = decodeLattice(sharp('KVO915'), ondrasse);
     expect(accepted).toBe(readings.length > 0);
+  });
+});
+
+describe('a character that may be its twin', () => {
+  const twin = { '1': 0.2, I: 0.8 };
+  const open = (lattice: Lattice) => decodeLattice(lattice, unknown).open;
+
+  it('is left open, whatever signs may stand between the characters', () => {
+    expect(open(sharp('MXB 81-77', { 5: twin }))).toEqual([{ kind: 'alike', place: 5, may: ['1', 'I'] }]);
+  });
+
+  it('is not a sign for another sign', () => {
+    const signs = { ' ': 0.4, '-': 0.3, '.': 0.3 };
+    expect(open(sharp('MXB 85-77', { 3: signs }))).toBeUndefined();
+  });
+
+  it('is left open where its likelihood is shared among ways to part the characters', () => {
+    const signs = { ' ': 0.34, '-': 0.33, '.': 0.33 };
+    const lattice = sharp('MXB 81-77', { 3: signs, 5: { '1': 0.3, I: 0.7 } });
+    expect(open(lattice)).toEqual([{ kind: 'alike', place: 5, may: ['1', 'I'] }]);
   });
 });

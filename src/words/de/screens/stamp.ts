@@ -15,6 +15,12 @@ export const stampStrings: ScreenWords['stamp'] = {
     'Er kann außerhalb des Fotos oder über den erfassten Teil hinaus weitergehen, oder ein Wort daneben wurde mitgelesen.',
   tooLong:
     'Er ist länger als ein Datumscode, und keine Datei erklärt ihn: eine Nummer anderer Art, oder Worte neben dem Code.',
+  otherNumber: {
+    year: 'Er kann eine Jahreszahl sein: Worte stehen daneben, und keine Datei erklärt ihn als Code.',
+    time: 'Er kann eine Uhrzeit sein: Ein Datum steht daneben, und keine Datei erklärt ihn als Code.',
+    measure:
+      'Er kann eine Größe oder ein Gewicht sein: Er endet auf das Zeichen einer Einheit, und keine Datei erklärt ihn als Code.',
+  },
   upsideDown: (text) => `Auf dem Kopf liest er sich als ${text}.`,
   alike: (place, may) => `Zeichen ${place} kann ${may.join(' oder ')} sein.`,
   share: (probability) => `${Math.round(probability * 100)} von 100`,

@@ -1,4 +1,4 @@
-import { type Difference, type Expected, expectedWords } from '../../../code';
+import { type Difference, type Expected, expectedWords, type OtherNumber } from '../../../code';
 import { differencesSaid } from '../codes';
 import { count } from './count';
 
@@ -13,6 +13,11 @@ export const stampStrings = {
   mayGoOn: 'It may go on outside the photo or past the part that was framed, or a word beside it was read along.',
   tooLong:
     'It is longer than a date code is, and no file explains it: a number of another kind, or words beside the code.',
+  otherNumber: {
+    year: 'It may be a year: other words stand beside it, and no file explains it as a code.',
+    time: 'It may be a time of day: a date stands beside it, and no file explains it as a code.',
+    measure: 'It may be a size or a weight: it ends in the sign of a unit, and no file explains it as a code.',
+  } satisfies Record<OtherNumber, string>,
   upsideDown: (text: string) => `Upside down it reads ${text}.`,
   alike: (place: number, may: readonly string[]) => `Character ${place} may be ${may.join(' or ')}.`,
   share: (probability: number) => `${Math.round(probability * 100)} in 100`,

@@ -32,3 +32,14 @@ test('it does not stand before a code of the same photo', () => {
 test('words are not shown so, however long', () => {
   expect(caseOf(line('LEATHER OF THE FINEST')).decodings).toEqual([]);
 });
+
+test('a year among words is shown as no code, with why, asks for nothing, and does not stand before a code', () => {
+  const words = line('VERITABLE CUIR', 0.2);
+  const kase = caseOf(words, line('1874'));
+  expect(kase.decodings).toMatchObject([
+    { code: '1874', accepted: false, open: [{ kind: 'other-number', as: 'year' }] },
+  ]);
+  expect(answerOf(kase).stamp.kind).toBe('none');
+  expect(findingsOf(kase).filter(({ check }) => check === 'stamp-legible')).toEqual([]);
+  expect(caseOf(words, line('1874', 0.99), line('834517', 0.8)).decodings.map(({ code }) => code)).toEqual(['834517']);
+});
