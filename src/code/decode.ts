@@ -99,7 +99,7 @@ export function decodeLattice(lattice: Lattice, options: DecodeOptions): Decodin
     ...outcome,
   };
   if (decoding.accepted || !isClear(texts, outcome.nearest)) return decoding;
-  const open = alikeCharacters(weighed);
+  const open = alikeCharacters(texts);
   return { ...decoding, accepted: true, ...(open.length > 0 ? { open } : {}) };
 }
 

@@ -128,6 +128,11 @@ describe('a character that may be its twin', () => {
     expect(open(sharp('MXB 81-77', { 5: twin }))).toEqual([{ kind: 'alike', place: 5, may: ['1', 'I'] }]);
   });
 
+  it('is not left open where its characters hardly look so, however usual the twin would be', () => {
+    expect(open(sharp('45G1', { 3: { '1': 0.975, I: 0.025 } }))).toBeUndefined();
+    expect(open(sharp('45G1', { 3: { '1': 0.92, I: 0.08 } }))).toEqual([{ kind: 'alike', place: 3, may: ['1', 'I'] }]);
+  });
+
   it('is not a sign for another sign', () => {
     const signs = { ' ': 0.4, '-': 0.3, '.': 0.3 };
     expect(open(sharp('MXB 85-77', { 3: signs }))).toBeUndefined();

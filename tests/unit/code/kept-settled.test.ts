@@ -181,7 +181,7 @@ it('whether a text is clear, and which of its characters may be others', async (
   ].map(([text, how, maker]) => [{ text, how, system: { maker, id: 'a' } }]) as never[];
   const out = texts.map((all) => {
     const weighted = all.map(([text, probability]) => ({ text, probability }));
-    return `${short(all)}: ${[[] as never, ...near].map((one) => isClear({ seen: weighted, weighed: weighted }, one)).join(' ')} ${short(alikeCharacters(weighted))}`;
+    return `${short(all)}: ${[[] as never, ...near].map((one) => isClear({ seen: weighted, weighed: weighted }, one)).join(' ')} ${short(alikeCharacters({ seen: weighted, weighed: weighted }))}`;
   });
   await keep(out, 'clear');
 });
