@@ -62,31 +62,39 @@ export function judge(read: StampReading, code: string | null, leastStampScore: 
 }
 
 /**
- * The likeliest text. What the systems explain and what none of them does are rivals: a text's probability is that of
- * its readings, plus that of the characters alone as far as no system explains the line.
+ * What the tool tells of a line: characters that are clearly legible though no system explains them, for an impossible month
+ * is a finding, or else the likeliest text. What the systems explain and what none of them does are rivals there: a text's
+ * probability is that of its readings, plus that of the characters alone as far as no system explains the line.
  */
 function bestReading(line: StampLine, beside: readonly string[], { makers, maker, now }: Book): Judged['withSystems'] {
   const { readings, nearest, accepted, code, open } = decodeLine(line, { makers, maker, now }, beside);
-  const told =
+  const alone = sumsOf(weighRuns(freeTexts(line.lattice, 40, 40)).filter(({ text }) => looksLikeCode(text)));
+  const told = sumsOf(
     readings.length > 0
-      ? readings.map(({ text, probability }) => ({ text, probability }))
+      ? readings
       : nearest
           .filter(({ how }) => how !== 'differs')
-          .map(({ text, likelihood }) => ({ text, probability: likelihood }));
-  const rest = Math.max(0, 1 - told.reduce((sum, { probability }) => sum + probability, 0));
-  const alone = weighRuns(freeTexts(line.lattice, 40, 40)).filter(({ text }) => looksLikeCode(text));
-  const texts = new Map<string, number>();
-  const add = (text: string, probability: number) => texts.set(bare(text), (texts.get(bare(text)) ?? 0) + probability);
-  for (const { text, probability } of told) add(text, probability);
-  for (const { text, probability } of alone) add(text, rest * probability);
-  const [best] = [...texts].sort((a, b) => b[1] - a[1]);
-  if (best === undefined) return nothing;
-  const [text, probability] = best;
-  // Clearly legible characters count as read though no system explains them: an impossible month is a finding. What has a
-  // character left open is told so, and counts neither as read nor as wrong.
-  const isWhole = accepted && open === undefined && bare(code) === text;
-  const isRead = readings.length > 0 ? probability >= acceptanceLevel : isWhole;
-  return { text, probability: Math.min(1, probability), accepted: isRead };
+          .map(({ text, likelihood }) => ({ text, probability: likelihood })),
+  );
+  const seen = alone.get(bare(code));
+  // What has a character left open is told so, and counts neither as read nor as wrong.
+  if (accepted && readings.length === 0 && open === undefined && seen !== undefined) {
+    return { text: bare(code), probability: Math.min(1, seen), accepted: true };
+  }
+  const rest = Math.max(0, 1 - [...told.values()].reduce((sum, probability) => sum + probability, 0));
+  const texts = [...new Set([...told.keys(), ...alone.keys()])].map((text) => ({
+    text,
+    probability: Math.min(1, (told.get(text) ?? 0) + rest * (alone.get(text) ?? 0)),
+  }));
+  const [best = nothing] = texts.sort((a, b) => b.probability - a.probability);
+  return { ...best, accepted: readings.length > 0 && best.probability >= acceptanceLevel };
+}
+
+/** Probabilities of texts by their letters and digits. */
+function sumsOf(texts: readonly { text: string; probability: number }[]): Map<string, number> {
+  const sums = new Map<string, number>();
+  for (const { text, probability } of texts) sums.set(bare(text), (sums.get(bare(text)) ?? 0) + probability);
+  return sums;
 }
 
 export const share = (part: number, whole: number): string =>
