@@ -26,8 +26,11 @@ export interface AxisRow {
   bars: AxisBar[];
   /** Dates that lie wholly beyond an end of the axis. */
   beyond: ('before' | 'after')[];
-  /** Whether the row belongs to every one of the largest agreeing sets, to one side of a tie, or to none of them. */
-  agrees: 'all' | 'one-side' | 'none';
+  /**
+   * How it stands to the others: in every one of the largest agreeing sets, on one side of a tie, in none of them and
+   * apart from another, or in none of them and apart from none.
+   */
+  stands: 'agrees' | 'one-side' | 'apart' | 'alone';
 }
 
 export interface AxisLayout {

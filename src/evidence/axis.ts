@@ -29,10 +29,11 @@ export function layOutAxis(all: readonly Evidence[], reasoning: Reasoning): Axis
     own.map((stretch) => ({ ...stretch, by: knownBy.filter((one) => by.has(one)) })),
   );
   const named = stretches.slice(0, mostSides);
+  const apart = new Set(reasoning.conflicts.filter(({ over }) => over === 'date').flatMap((one) => one.evidence));
   return {
     years,
     ticks: ticksOf(years).map((year) => ({ year, at: scale.at(`${String(year).padStart(4, '0')}-01-01`) })),
-    rows: mergeRepeated(dated).map((pieces) => rowOf(pieces, scale, sides)),
+    rows: mergeRepeated(dated).map((pieces) => rowOf(pieces, scale, standOf(pieces, sides, apart))),
     agreeing: {
       bars: unionOf(named.flatMap(({ spans }) => spans)).flatMap((span) => scale.bar(span) ?? []),
       sides: named,
@@ -145,10 +146,15 @@ function mergeRepeated(dated: readonly Dating[]): Dating[][] {
   return [...rows.values()].map((pieces) => pieces.toSorted((a, b) => Number(isHard(b)) - Number(isHard(a))));
 }
 
-function rowOf(pieces: readonly Dating[], scale: Scale, sides: readonly Side[]): AxisRow {
+function standOf(pieces: readonly Dating[], sides: readonly Side[], apart: ReadonlySet<string>): AxisRow['stands'] {
+  const on = sides.filter((side) => pieces.some(({ id }) => side.evidence.has(id))).length;
+  if (on > 0) return on === sides.length ? 'agrees' : 'one-side';
+  return pieces.some(({ id }) => apart.has(id)) ? 'apart' : 'alone';
+}
+
+function rowOf(pieces: readonly Dating[], scale: Scale, stands: AxisRow['stands']): AxisRow {
   const { spans, strength, source } = pieces[0]!;
   const places = [...new Set(pieces.flatMap((piece) => piece.places))];
-  const on = sides.filter((side) => pieces.some(({ id }) => side.evidence.has(id))).length;
   return {
     evidence: pieces.map(({ id }) => id),
     kind: kindOf(pieces[0]!),
@@ -158,7 +164,7 @@ function rowOf(pieces: readonly Dating[], scale: Scale, sides: readonly Side[]):
     source,
     bars: spans.flatMap((span) => scale.bar(span) ?? []),
     beyond: [...new Set(spans.flatMap((span) => scale.beyond(span) ?? []))],
-    agrees: on === 0 ? 'none' : on === sides.length ? 'all' : 'one-side',
+    stands,
   };
 }
 

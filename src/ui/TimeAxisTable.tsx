@@ -35,7 +35,7 @@ const TableRow = ({ row }: { row: AxisRow }) => (
     </td>
     <td>
       {row.strength === 'hard' ? words.hard : words.soft}
-      {`; ${words.agrees[row.agrees]}`}
+      {`; ${words.standing[row.stands]}`}
     </td>
   </tr>
 );

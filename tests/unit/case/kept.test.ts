@@ -43,8 +43,8 @@ function lines(kase: Case): string[] {
         ]
       : []),
     ...(axis?.rows ?? []).map(
-      ({ kind, evidence, bars, beyond, agrees }) =>
-        `    ${kind} ${named(evidence)} ${agrees} ${beyond.join(' ')} ${bars.map(({ start, end, opensLeft, opensRight }) => `${opensLeft ? '<' : ''}${start.toFixed(3)}-${end.toFixed(3)}${opensRight ? '>' : ''}`).join(' ')}`,
+      ({ kind, evidence, bars, beyond, stands }) =>
+        `    ${kind} ${named(evidence)} ${stands} ${beyond.join(' ')} ${bars.map(({ start, end, opensLeft, opensRight }) => `${opensLeft ? '<' : ''}${start.toFixed(3)}-${end.toFixed(3)}${opensRight ? '>' : ''}`).join(' ')}`,
     ),
     ...kase.outcomes.flatMap((outcome) =>
       outcome.outcome === 'speaks'

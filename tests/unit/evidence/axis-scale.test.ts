@@ -136,7 +136,7 @@ describe('a row of the axis', () => {
         source,
         bars: [{ start: expect.closeTo(1 / 3, 3), end: expect.closeTo(2 / 3, 3), opensLeft: false, opensRight: false }],
         beyond: [],
-        agrees: 'none',
+        stands: 'alone',
       },
     ]);
   });
@@ -210,14 +210,14 @@ describe('where the evidence agrees', () => {
     const sides = (count: number) => {
       const years = Array.from({ length: count }, (_, at) => claimed(`c${at}`, { spans: [yearSpan(1980 + 2 * at)] }));
       const { agreeing, rows } = layOut(...years, label);
-      return [agreeing.sides.length, agreeing.bars.length, agreeing.more, ...new Set(rows.map(({ agrees }) => agrees))];
+      return [agreeing.sides.length, agreeing.bars.length, agreeing.more, ...new Set(rows.map(({ stands }) => stands))];
     };
     expect([1, 2, 3, 4, 5].map(sides)).toEqual([
-      [1, 1, 0, 'all'],
-      [2, 2, 0, 'one-side', 'all'],
-      [3, 3, 0, 'one-side', 'all'],
-      [3, 3, 1, 'one-side', 'all'],
-      [3, 3, 2, 'one-side', 'all'],
+      [1, 1, 0, 'agrees'],
+      [2, 2, 0, 'one-side', 'agrees'],
+      [3, 3, 0, 'one-side', 'agrees'],
+      [3, 3, 1, 'one-side', 'agrees'],
+      [3, 3, 2, 'one-side', 'agrees'],
     ]);
   });
 });

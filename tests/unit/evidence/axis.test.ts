@@ -52,13 +52,23 @@ test('the stretch of the largest agreeing set is marked, and who belongs to it i
   ])!;
   expect(axis.agreeing).toMatchObject({ sides: [{ spans: [yearsSpan(1993, 1995)], by: ['read', 'seen'] }], more: 0 });
   expect(axis.agreeing.bars).toHaveLength(1);
-  expect(axis.rows.map(({ agrees }) => agrees)).toEqual(['none', 'all', 'all']);
+  expect(axis.rows.map(({ stands }) => stands)).toEqual(['apart', 'agrees', 'agrees']);
 });
 
 test('where no two facts agree nothing is marked', () => {
   const axis = layOut([piece('a', { spans: [yearSpan(1984)] }), piece('b', { spans: [yearSpan(1994)] })])!;
   expect(axis.agreeing).toEqual({ bars: [], sides: [], more: 0 });
-  expect(axis.rows.map(({ agrees }) => agrees)).toEqual(['none', 'none']);
+  expect(axis.rows.map(({ stands }) => stands)).toEqual(['apart', 'apart']);
+});
+
+test('what fits others that it could not have excluded speaks against none of them', () => {
+  const bought = piece('bought', { spans: [{ from: null, to: '2010-12-31', precision: 'range' }] });
+  const code = piece('code', { spans: [yearSpan(1986)], strength: 'soft' });
+  const other = piece('other', { spans: [yearSpan(2006)], strength: 'soft' });
+  const stands = (...evidence: Dating[]) => layOut(evidence)!.rows.map((row) => row.stands);
+  expect(stands(bought)).toEqual(['alone']);
+  expect(stands(bought, code)).toEqual(['alone', 'alone']);
+  expect(stands(bought, code, other)).toEqual(['alone', 'apart', 'apart']);
 });
 
 test('a loose claim is one row, as it was said', () => {
@@ -160,7 +170,7 @@ test('two dates with equally many facts are both named and marked', () => {
     more: 0,
   });
   expect(axis.agreeing.bars).toHaveLength(2);
-  expect(axis.rows.map(({ agrees }) => agrees)).toEqual(['one-side', 'one-side', 'all']);
+  expect(axis.rows.map(({ stands }) => stands)).toEqual(['one-side', 'one-side', 'agrees']);
 });
 
 test('of many equal sides three are named, how many more there are is told, and every one of them counts as a side', () => {
@@ -171,7 +181,7 @@ test('of many equal sides three are named, how many more there are is told, and 
     sides: [1981, 1983, 1985].map((year) => ({ spans: [yearSpan(year)] })),
     more: 2,
   });
-  expect(axis.rows.map(({ agrees }) => agrees)).toEqual([...years.map(() => 'one-side'), 'all']);
+  expect(axis.rows.map(({ stands }) => stands)).toEqual([...years.map(() => 'one-side'), 'agrees']);
 });
 
 test('a fact of two statements that the same facts meet in its middle and at its edge is one side', () => {

@@ -13,7 +13,7 @@ import { shown } from './stands';
 it('years far from the others, and how many, on the axis', async () => {
   const axis = (evidence: Evidence[]) => {
     const laid = layOutAxis(evidence, reason(evidence));
-    const rows = laid?.rows.map(({ beyond, bars, agrees }) => `${bars.length} ${beyond.join('')} ${agrees}`).join(', ');
+    const rows = laid?.rows.map(({ beyond, bars, stands }) => `${bars.length} ${beyond.join('')} ${stands}`).join(', ');
     return `${laid?.ticks.length} ticks ${laid && laid.ticks.length > 1 ? laid.ticks[1]!.year - laid.ticks[0]!.year : ''} apart; ${rows}; sides ${laid?.agreeing.sides.length} and ${laid?.agreeing.more}`;
   };
   const far = (from: number, to: number | null, more = {}) =>

@@ -35,10 +35,11 @@ export const axisStrings: ScreenWords['axis'] = {
   dates: 'Zeit',
   stands: 'Steht',
   source: 'Quelle',
-  agrees: {
-    all: 'passt zu den meisten',
+  standing: {
+    agrees: 'passt zu den meisten',
     'one-side': 'auf einer der gleich starken Seiten',
-    none: 'passt nicht zu den anderen',
+    apart: 'passt nicht zu allen anderen',
+    alone: 'spricht gegen nichts anderes',
   },
   kinds: {
     claim: 'Angebot',

@@ -37,7 +37,12 @@ export const axisStrings = {
   dates: 'Dates',
   stands: 'Stands',
   source: 'Source',
-  agrees: { all: 'agrees with most', 'one-side': 'on one of the equal sides', none: 'does not fit the others' },
+  standing: {
+    agrees: 'agrees with most',
+    'one-side': 'on one of the equal sides',
+    apart: 'does not fit all the others',
+    alone: 'speaks against no other',
+  },
   kinds: {
     claim: 'Listing',
     country: 'The country existed',
