@@ -36,7 +36,8 @@ export interface CaseAnswer {
   stamp: StampAnswer;
   said: {
     dates: Span[];
-    /** Where only a purchase is dated: the days up to it. */
+    /** Where only a purchase is dated: when, and the days up to it. */
+    bought: Span[];
     boughtBy: Span[];
     places: string[];
   };
@@ -103,15 +104,23 @@ function formsOf({ readings }: Decoding, claims: readonly Claim[]): FormReading[
   });
 }
 
+const keyOf = ({ from, to, about }: Span): string => `${from} ${to} ${about}`;
+
 function saidOf(claims: readonly Claim[]): CaseAnswer['said'] {
   const dates = new Map<string, Span>();
-  const boughtBy = new Map<string | null, Span>();
+  const bought = new Map<string, Span>();
   const places = new Set<string>();
   for (const claim of claims) {
-    if (claim.kind === 'made') dates.set(`${claim.span.from} ${claim.span.to} ${claim.span.about}`, claim.span);
-    if (claim.kind === 'bought' && claim.span.to !== null)
-      boughtBy.set(claim.span.to, { from: null, to: claim.span.to, precision: 'range' });
+    if (claim.kind === 'made') dates.set(keyOf(claim.span), claim.span);
+    if (claim.kind === 'bought') bought.set(keyOf(claim.span), claim.span);
     if (claim.kind === 'origin') places.add(claim.place);
   }
-  return { dates: [...dates.values()], boughtBy: dates.size > 0 ? [] : [...boughtBy.values()], places: [...places] };
+  const onlyBought = dates.size > 0 ? [] : [...bought.values()];
+  const ends = new Set(onlyBought.flatMap(({ to }) => to ?? []));
+  return {
+    dates: [...dates.values()],
+    bought: onlyBought,
+    boughtBy: [...ends].map((to): Span => ({ from: null, to, precision: 'range' })),
+    places: [...places],
+  };
 }

@@ -64,6 +64,7 @@ const joinedKatakana = /^(?:[・·=＝]?[\p{Script=Katakana}ー]{1,16})+/u;
 const nextName = /^\s\p{Lu}[\p{L}'’-]{1,24}/u;
 /** A part of a name in katakana has no end of its own. */
 const longestPart = 32;
+const longestHeld = 64;
 /** A house's name has at most so many words. */
 const mostJoined = 3;
 
@@ -75,6 +76,21 @@ const particleAhead =
 const particleFirst =
   /^\s*(?:(?:Van|Von)(?: (?:der|den|de|dem|het|'t))?|De (?:la|las|los)|Ter|Ten|Di|Del|Della|Dello|Dalla)\s$/u;
 
+/** "Lederhuis Van Oeveren", "Merel De Wit": a particle with a capital joins as well. */
+const particleBehind =
+  /^\s(?:(?:Van|Von)(?: (?:der|den|de|dem|het|'t))?|De(?: (?:la|las|los))?|Ter|Ten|Di|Del|Della|Du)\s\p{Lu}[\p{L}'’-]{1,24}/u;
+/** "Marlowe Trench & Co": what stands before the joint may be a plain word. */
+const longFirm = /^\s(\p{Lu}[\p{L}'’-]{1,24})\s?[&+]\s?\p{Lu}[\p{L}'’.-]{1,24}/u;
+
+/** How far behind its first word a name goes that a particle or a firm's joint holds together; 0 where neither does. */
+function heldTogether(behind: string): number {
+  const firm = longFirm.exec(behind);
+  const names = firm && !namesPiece.test(foldWords(firm[1] as string).text) ? firm : particleBehind.exec(behind);
+  return names && isUnknown(lastWord(names[0])) ? names[0].length : 0;
+}
+const lastWord = (name: string): string => name.split(/[\s&+・·]/u).at(-1) ?? '';
+const isUnknown = (word: string): boolean => foldWords(word).text.search(plainWords()) < 0;
+
 /** A name of several words, as far as its form tells that they belong together. */
 function wholeName({ words, start: from, end }: Word, source: string): string {
   const ahead = rightAhead(source, from);
@@ -82,14 +98,15 @@ function wholeName({ words, start: from, end }: Word, source: string): string {
     from - (particleFirst.exec(ahead) ?? particleAhead.exec(ahead) ?? joinedAhead.exec(ahead) ?? [''])[0].length;
   let to = end;
   const behind = () => source.slice(to, to + longestPart);
+  const held = heldTogether(source.slice(to, to + longestHeld));
   if (/^[\p{Script=Katakana}ー]+$/u.test(words)) to += joinedKatakana.exec(behind())?.[0].length ?? 0;
+  else if (held > 0) to += held;
   else
     for (let count = 1; count < mostJoined; count += 1) {
       const last = foldWords(source.slice(start, to).split(/\s/).at(-1) as string).text;
       const more = (opens.test(last) ? nextName : joined).exec(behind());
       // The joint itself is a plain word.
-      const name = more?.[0].split(/[\s&+・·]/u).at(-1) ?? '';
-      if (!more || foldWords(name).text.search(plainWords()) >= 0) break;
+      if (!more || !isUnknown(lastWord(more[0]))) break;
       to += more[0].length;
     }
   return source.slice(start, to).replace(endsSentence, '');

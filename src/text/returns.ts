@@ -35,7 +35,7 @@ const labelled = new RegExp(
   'gu',
 );
 
-/** "You can send it back within 30 days", "innerhalb von 14 Tagen zurückschicken". */
+/** "You can send it back within 30 days", "innerhalb von 14 Tagen zurückschicken", "remboursement sous 14 jours". */
 const sentBack = phrasePattern(wordsOf('sent-back'));
 
 /** "Rückgabe möglich?": a buyer's question. */

@@ -1,5 +1,6 @@
 import type { NotLookedAt as Rest } from '../../watch';
-import { chosenLanguage, nameOfCheck, sayReason, strings } from '../../words';
+import { chosenLanguage, nameOfCheck, strings } from '../../words';
+import { CannotTell } from '../parts/CannotTell';
 import { saidProblem, sentence } from '../parts/ProblemNote';
 
 const words = strings.dossier;
@@ -44,13 +45,7 @@ export function NotLookedAt({ rest, photoCount }: { rest: Rest; photoCount: numb
       {checks.length > 0 && (
         <>
           <h3>{words.cannotTell}</h3>
-          <ul>
-            {checks.map(({ check, why }) => (
-              <li key={check}>
-                {nameOfCheck(check, chosenLanguage())}: {sayReason(why, chosenLanguage())}
-              </li>
-            ))}
-          </ul>
+          <CannotTell checks={checks} />
         </>
       )}
     </section>

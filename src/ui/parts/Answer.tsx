@@ -76,7 +76,7 @@ export function answerWords({ stamp, said }: CaseAnswer, kase: Case, isReading: 
     seenIn.kind === 'photo' ? words.seenIn.photo(seenIn.number, seenIn.copy) : words.seenIn[seenIn.kind];
   const listing = saidWords(said);
   const alone = isLoose(kase.listing);
-  const says = alone ? '' : listing === '' ? saysNothing(kase) : words.said(listing);
+  const says = alone ? '' : listing === '' ? saysNoMaking(kase, said) : words.said(listing);
   switch (stamp.kind) {
     case 'reads':
       return `${words.reads(what(stamp.seenIn), readingWords(stamp.reading))} ${says}`;
@@ -98,8 +98,9 @@ export function answerWords({ stamp, said }: CaseAnswer, kase: Case, isReading: 
   }
 }
 
-/** Nothing that counts: of several pieces none may be chosen yet. */
-const saysNothing = ({ lot }: Case): string => {
+/** Nothing of its making that counts: only when it was acquired, or of several pieces none is chosen yet. */
+const saysNoMaking = ({ lot }: Case, { bought }: CaseAnswer['said']): string => {
+  if (bought.length > 0) return strings.answer.saidAcquired(kit.either(bought.map(kit.span)));
   if (!lot) return strings.answer.saidNothing;
   return lot.chosen === null
     ? lot.pieces.length === 0

@@ -1,8 +1,9 @@
 import { type Case, isOfCorrection } from '../../case';
 import { isCopy } from '../../check';
-import { chosenLanguage, nameOfCheck, sayReason, strings } from '../../words';
+import { chosenLanguage, nameOfCheck, strings } from '../../words';
 import { groupBy } from '../group-by';
 import { numberOf } from '../number-of';
+import { CannotTell } from './CannotTell';
 import { Fold } from './Fold';
 import { saidProblem, sentence } from './ProblemNote';
 
@@ -50,13 +51,7 @@ export function NotRead({ kase, copiesTold }: { kase: Case; copiesTold: boolean 
       {unable.length > 0 && (
         <details class="quiet">
           <summary>{strings.findings.cannotTell}</summary>
-          <ul>
-            {unable.map(({ check, why }) => (
-              <li key={check}>
-                {nameOfCheck(check, chosenLanguage())}: {sayReason(why, chosenLanguage())}
-              </li>
-            ))}
-          </ul>
+          <CannotTell checks={unable} />
         </details>
       )}
     </Fold>

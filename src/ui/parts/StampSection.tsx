@@ -45,7 +45,7 @@ export function StampSection({ kase, pictureOfLine, isReading, byHand, onLook, o
     <div class="stamp-section" ref={room}>
       <Answer kase={kase} answer={answer} pictureOfLine={pictureOfLine} isReading={isReading ?? false}>
         {first && <LeftOpenOf decoding={first} />}
-        {stamp.kind === 'unexplained' && <Unexplained decoding={stamp.decoding} most={mostTold} />}
+        {stamp.kind === 'unexplained' && <Unexplained decoding={stamp.decoding} most={mostTold} isSaid />}
         {stamp.kind === 'reads' && <OtherReadings readings={stamp.decoding.readings.slice(1)} />}
         {first && byHand && <RemoveTyped kase={kase} decoding={first} byHand={byHand} />}
         {offers}

@@ -4,14 +4,16 @@ import { chosenLanguage, readingWords, sayPlaceOfCode, strings, systemWords } fr
 
 const words = strings.stamp;
 
-/** A code that counts as read and that no code system explains: what it lacks, and the codes near it. */
-export function Unexplained({
-  decoding: { code, readings, misfits, nearest },
-  most,
-}: {
+interface Props {
   decoding: Decoding;
+  /** So many of each. */
   most: number;
-}) {
+  /** Whether a heading over it says already that nothing explains it. */
+  isSaid?: boolean;
+}
+
+/** A code that counts as read and that no code system explains: what it lacks, and the codes near it. */
+export function Unexplained({ decoding: { code, readings, misfits, nearest }, most, isSaid = false }: Props) {
   if (readings.length > 0) return null;
   // What any maker's code may look like misses nothing and has nothing near it; that it is a running number it tells.
   const misses = misfits.filter(({ system }) => system.maker !== null).slice(0, most);
@@ -22,7 +24,7 @@ export function Unexplained({
   const isExplained = near.some(({ system, difference }) => system.maker !== null && difference === null);
   return (
     <>
-      {!isExplained && <p>{words.noSystem}</p>}
+      {!isSaid && !isExplained && <p>{words.noSystem}</p>}
       <ul class="misfits">
         {misses.map(({ slot, value, expected, system }) => (
           <li key={`${system.id} ${slot} ${value}`}>

@@ -20,6 +20,12 @@ it.each([
   ['Bolso Sarrabla Tenor 35 marrón', 'es', 'Sarrabla'],
   ['Lot 212. Marlow & Pryce. A tan leather satchel', 'en', 'Marlow & Pryce'],
   ['Sac Aubrac. Cuir noir', 'fr', 'Aubrac'],
+  ['Wenlow Forge & Sons satchel, oxblood', 'en', 'Wenlow Forge & Sons'],
+  ['Musette Verlaine Sellier & Cie fauve', 'fr', 'Verlaine Sellier & Cie'],
+  ['Aktentasche Hinrich Gold & Söhne', 'de', 'Hinrich Gold & Söhne'],
+  ['Rugzak Lederwerf Van der Meulen 1988', 'nl', 'Lederwerf Van der Meulen'],
+  ['Handtas Merle De Graaf cognac', 'nl', 'Merle De Graaf'],
+  ['Borsa Sandrelli Di Lauro nera', 'it', 'Sandrelli Di Lauro'],
 ])('a maker that no file knows, by the shape of the words: %s', (title, language, name) =>
   expect(possibleMakerName(listingOf(title, '', language))).toBe(name),
 );
@@ -29,6 +35,9 @@ it.each([
   ['Velmont & Leather bag', 'Velmont'],
   ['Velmont and Bag', 'Velmont'],
   ['Velmont und Leder Tasche', 'Velmont'],
+  ['Velmont Satchel & Strap', 'Velmont'],
+  ['Velmont Tote & Wallinga pouch', 'Velmont'],
+  ['Velmont De Luxe handbag', 'Velmont'],
 ])('nothing but what is surely of the name goes into it: %s', (title, name) =>
   expect(possibleMakerName(listingOf(title, ''))).toBe(name),
 );

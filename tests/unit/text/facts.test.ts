@@ -151,6 +151,28 @@ describe('return terms', () => {
     ['Retourneren mogelijk binnen 2 weken', [{ accepted: true, days: 14 }]],
     ['返品不可', [{ accepted: false, days: null }]],
     ['returns home in style', []],
+    ['Full refund if you post it back inside 14 days.', [{ accepted: true, days: 14 }]],
+    ['Remboursement sous 14 jours si ça ne convient pas.', [{ accepted: true, days: 14 }]],
+    ['Bei Nichtgefallen Geld zurück innerhalb von 10 Tagen.', [{ accepted: true, days: 10 }]],
+    ['Rimborso entro 7 giorni dalla consegna.', [{ accepted: true, days: 7 }]],
+    [
+      'Te reembolso si me la devuelves en 5 días.',
+      [
+        { accepted: true, days: 5 },
+        { accepted: true, days: 5 },
+      ],
+    ],
+    ['Niet tevreden? Binnen 8 dagen geld terug.', [{ accepted: true, days: 8 }]],
+    [
+      '到着後7日以内であれば返金いたします。',
+      [
+        { accepted: true, days: 7 },
+        { accepted: true, days: 7 },
+      ],
+    ],
+    ['Keine Erstattung, auch nicht nach 14 Tagen.', []],
+    ['Je me suis fait rembourser le fermoir cassé.', []],
+    ['No refunds after 14 days.', [{ accepted: false, days: null }]],
   ])('%s → %j', (text, expected) => expect(values(findReturns(text))).toEqual(expected));
 });
 

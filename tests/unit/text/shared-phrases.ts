@@ -184,5 +184,9 @@ export const sharing: readonly Sharing[] = [
     because: 'whoever sells or owns: a label beside a name, or somebody in a sentence',
   },
   { topics: ['is-missing', 'unreadable'], because: 'a box that is missing, or characters of a stamp' },
+  {
+    topics: ['returns-label', 'sent-back'],
+    because: 'a refund: the label of a field, or within so many days in a sentence',
+  },
   { topics: ['unreadable', 'wear'], because: 'faded: of a stamp it cannot be read, of leather it is wear' },
 ];

@@ -13,6 +13,7 @@ export const answerStrings: ScreenWords['answer'] = {
   readsOnly: (what, code) => `${what} lautet ${code}.`,
   said: (words) => `Das Angebot sagt ${words}.`,
   saidNothing: 'Das Angebot nennt kein Jahr.',
+  saidAcquired: (days) => `Das Angebot sagt nur, wann das Stück erworben wurde: ${days}.`,
   choose: 'Wähle das Stück, dann steht daneben, was das Angebot davon sagt.',
   saidNothingOf: (piece) => `Das Angebot nennt kein Jahr für: ${piece}.`,
   lot: {

@@ -96,7 +96,10 @@ export const photos: WordsFor<Photos> = {
     failureTitle: 'No photo shows the stamp close up',
     rule: 'The stamp is what dates a piece; a buyer should see it and not only be told.',
     statement: ({ photos: shown }, kit) =>
-      `None of the ${kit.count(shown, { one: '# photo', other: '# photos' })} shows the stamp.`,
+      kit.count(shown, {
+        one: 'The one photo does not show the stamp.',
+        other: 'None of the # photos shows the stamp.',
+      }),
     innocent: 'Many sellers do not know that the stamp matters.',
     settles: 'A sharp, close photo of the stamp.',
   },

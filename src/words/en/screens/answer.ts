@@ -14,6 +14,8 @@ export const answerStrings = {
   readsOnly: (what: string, code: string) => `${what} reads ${code}.`,
   said: (words: string) => `The listing says ${words}.`,
   saidNothing: 'The listing names no year.',
+  /** Bought, inherited or given: no year of its making. */
+  saidAcquired: (days: string) => `The listing says only when it was acquired: ${days}.`,
   /** Several pieces are on offer, and none is chosen. */
   choose: 'Choose the piece, and what the listing says of it stands beside.',
   saidNothingOf: (piece: string) => `The listing gives no year for: ${piece}.`,
