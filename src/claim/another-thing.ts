@@ -1,11 +1,12 @@
 import {
   accessoryWords,
+  aheadInSentence,
   anyLanguage,
+  behindInSentence,
   type Hit,
   jointWords,
   phrasePattern,
   phraseTest,
-  sentenceAround,
   type Topic,
   textPattern,
   wordsOf,
@@ -46,10 +47,9 @@ const longestLine = 400;
 export function isOfAnotherThing(from: Passage, hit: Pick<Hit<string>, 'foldedStart' | 'foldedEnd'>): boolean {
   const { text } = from.folded;
   const { foldedStart: start, foldedEnd: end } = hit;
-  const sentence = sentenceAround(text, start, end);
-  const [ahead, behind] = [text.slice(sentence.start, start), text.slice(end, sentence.end)];
+  const [ahead, behind] = [aheadInSentence(text, start), behindInSentence(text, end)];
   if (likened.test(ahead) || before.test(ahead) || after.test(behind)) return true;
-  if (possessive.test(ahead) && !offers.test(text.slice(sentence.start, sentence.end))) return true;
+  if (possessive.test(ahead) && !offers.test(ahead + text.slice(start, end) + behind)) return true;
   if (text[start - 1] === '#' || isTag(text, start, end, from.field === 'title')) return true;
   const named = thingAfter.exec(behind)?.[1] ?? thingBefore.exec(ahead)?.[1];
   return named !== undefined && !from.title.includes(named);

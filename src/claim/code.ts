@@ -9,6 +9,7 @@ import {
   sourceRange,
   textPattern,
   wordsOf,
+  wordsWithout,
 } from '../text';
 import { asFarAsItFits, codesByLayout, fitsLayout } from './code-by-layout';
 import { notPlaced } from './not-placed';
@@ -41,13 +42,12 @@ function isOfEdition(text: string, { start, code }: { start: number; code: strin
   return edition.test(text.slice(opens, end));
 }
 
-const notHouses = ['house', 'maison', 'haus', 'casa', '店', 'お店'];
-/** "Number 5512 is the cobbler's", "札の2231は靴修理店の番号": a number that somebody else gave the piece. */
+/** "Number 5512 is the cobbler's", "札の2231は靴修理店の番号": a number that somebody else gave the piece; a house may be its maker. */
 const ofTrade = textPattern(
-  `^[^.!?;,\\n]{0,32}?(?:${phrasePattern(wordsOf('is')).source})\\s?(?:\\p{L}{1,6}\\s){0,2}(?:\\p{L}{1,3}')?(?:${phraseTest(wordsOf('shop').filter((word) => !notHouses.includes(word))).source})`,
+  `^[^.!?;,\\n]{0,32}?(?:${phrasePattern(wordsOf('is')).source})\\s?(?:\\p{L}{1,6}\\s){0,2}(?:\\p{L}{1,3}')?(?:${phraseTest(wordsWithout(wordsOf('shop'), 'own-house')).source})`,
 );
 const isOfTrade = (text: string, { start, code }: { start: number; code: string }): boolean =>
-  ofTrade.test(text.slice(start + code.length, start + code.length + 64));
+  ofTrade.test(text.slice(start + code.length));
 
 /** Codes that the seller quotes, as written. */
 export function codeClaims(passages: Passage[], makers: MakerFile[]): ClaimDraft[] {
@@ -81,8 +81,7 @@ export function codeClaims(passages: Passage[], makers: MakerFile[]): ClaimDraft
       .map((item): ClaimDraft => {
         const end = item.start + item.code.length;
         // "The box has a label with KV0915": whose code that is, is not plain.
-        if (isSaidOfThing(from.folded.text, item.start, end, from.title))
-          return notPlaced(from, 'code', [item.start, end]);
+        if (isSaidOfThing(from.folded.text, item.start, from.title)) return notPlaced(from, 'code', [item.start, end]);
         const said = saidIn(from, sourceRange(from.folded, item.start, end), item.confidence);
         return { kind: 'code', code: item.code, takenBy: item.takenBy, ...said };
       });

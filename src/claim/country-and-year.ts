@@ -1,9 +1,10 @@
 import {
+  aheadInClause,
+  aheadInSentence,
   anyOf,
   clauseAround,
   findPlaces,
   phraseTest,
-  sentenceAround,
   sourceRange,
   textPattern,
   wordsOf,
@@ -24,14 +25,15 @@ const another = phraseTest(wordsOf('bought', 'gifted', 'shop', 'date-of-else', '
 
 /** Whether a clause that names a country alone heads its line, or stands behind what the piece is. */
 function headsOrFollowsPiece(text: string, start: number): boolean {
-  const ahead = text.slice(sentenceAround(text, start, start).start, start);
+  const ahead = aheadInSentence(text, start);
   return ahead.trim() === '' || (namesBag(ahead) && !another.test(ahead));
 }
 
 /** Whether a country at a place of the folded text is where a dealer's line has the piece made. */
 export function isBeforeYear(text: string, start: number, end: number): boolean {
-  const opens = clauseAround(text, start, end).start;
-  return text.slice(opens, start).trim() === '' && bareYear.test(text.slice(end)) && headsOrFollowsPiece(text, opens);
+  const ahead = aheadInClause(text, start);
+  const opens = start - ahead.length;
+  return ahead.trim() === '' && bareYear.test(text.slice(end)) && headsOrFollowsPiece(text, opens);
 }
 
 /** Whether a year is when a dealer's line has the piece made: nothing but a country stands in the clause ahead of it. */

@@ -87,7 +87,7 @@ export function hedgedAuthorshipClaims(
 
 /** "Not a replica" denies it; "not original" is the hedge itself. */
 const isDenied = (text: string, start: number, end: number, words: string) =>
-  isDenial(words) ? false : isNegated(text, start, end);
+  !isDenial(words) && isNegated(text, start, end);
 
 const accessories = phraseTest(accessoryWords);
 const endsInOriginal = new RegExp(`(?:${anyLanguage(jointWords.original)})$`, 'iu');

@@ -15,7 +15,7 @@ import { noCodeClaims } from './no-code';
 import { isOfOffer, offerOf } from './offer';
 import type { Offer } from './offer-types';
 import { originClaims } from './origin';
-import { type ClaimDraft, type Passage, passage, passagesOf, restOf } from './passage';
+import { type ClaimDraft, namedIn, type Passage, passage, passagesOf, restOf } from './passage';
 import { paymentOutsideClaims } from './payment-outside';
 import { priceClaims } from './price';
 import { replacedClaims } from './replaced';
@@ -78,8 +78,7 @@ const finders: ((from: Material) => ClaimDraft[])[] = [
  */
 export function findClaims(listing: Listing, makers: MakerFile[], replies: readonly string[] = []): Claim[] {
   const own = isOfPiece(listing) ? passagesOf(listing) : [];
-  const title = own[0]?.title ?? '';
-  const prose = [...own, ...replies.map((reply) => passage('reply', reply, listing.language, title))];
+  const prose = [...own, ...replies.map((reply) => passage('reply', reply, listing.language, namedIn(listing)))];
   const rest = isOfPiece(listing) ? restOf(listing) : null;
   const passages = [...prose, ...(rest ? rowsOf(rest) : [])];
   const byMaker = makerClaims(prose, listing, makers);
@@ -102,7 +101,7 @@ const ofPart = (draft: ClaimDraft, { part }: Offer): ClaimDraft =>
 
 /** "14 C 50 M 37" is a code, and no fifty metres. */
 function withoutSizesInCodes(drafts: ClaimDraft[]): ClaimDraft[] {
-  const codes = drafts.filter(({ kind, at }) => kind === 'code' && at.field !== 'data');
+  const codes = drafts.filter(({ kind }) => kind === 'code');
   return drafts.filter((draft) => draft.kind !== 'measure' || !codes.some((code) => overlap(code, draft)));
 }
 

@@ -1,4 +1,13 @@
-import { clauseAround, clauseBeforeComma, phrasePattern, phraseTest, rightAhead, textPattern, wordsOf } from '../text';
+import {
+  aheadInClause,
+  clauseAround,
+  clauseBeforeComma,
+  phrasePattern,
+  phraseTest,
+  rightAhead,
+  textPattern,
+  wordsOf,
+} from '../text';
 
 const article = `(?:\\s(?:${phrasePattern(wordsOf('article')).source}))?`;
 /** "90s style", "1960s design": what stands behind makes it a look. */
@@ -25,8 +34,7 @@ const ofDesign = textPattern(
 
 /** Whether words tell of what the piece looks like, and not of when it was made. */
 export function isOnlyLook(text: string, start: number, end: number): boolean {
-  const { start: opens } = clauseAround(text, start, end);
-  const ahead = text.slice(opens, start);
+  const ahead = aheadInClause(text, start);
   return after.test(text.slice(end)) || before.test(ahead) || compared.test(ahead) || ofDesign.test(ahead);
 }
 
@@ -36,4 +44,4 @@ const likenedAhead = textPattern(
 const likenedBehind = /^(?:の(?:よう|ごとく)|みたい|っぽ)/u;
 /** "It feels like faux leather", "合皮のように軽い": what something is likened to, and not what it is. */
 export const isLikened = (text: string, start: number, end: number): boolean =>
-  likenedAhead.test(rightAhead(text, start)) || likenedBehind.test(text.slice(end, end + 8));
+  likenedAhead.test(rightAhead(text, start)) || likenedBehind.test(text.slice(end));

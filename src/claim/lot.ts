@@ -1,6 +1,7 @@
 import type { Listing } from '../listing/types';
 import {
   accessoryWords,
+  aheadInSentence,
   anyLanguage,
   anyWithGaps,
   clauseAround,
@@ -10,7 +11,6 @@ import {
   phrasePattern,
   phraseTest,
   rightAhead,
-  sentenceAround,
   sourceRange,
   textPattern,
   wordsOf,
@@ -193,7 +193,7 @@ function inText(text: string, [start, end]: [number, number], first: string, oth
     const isOther = ({ at }: Named) => others.some((one) => one.at <= at && /^[\s-]?$/.test(plain.slice(one.end, at)));
     return [...firsts.filter((one) => !isOther(one)), ...others].sort((a, b) => a.at - b.at);
   };
-  const ahead = text.slice(sentenceAround(text, start, end).start, start);
+  const ahead = aheadInSentence(text, start);
   const before = named(ahead);
   const last = before.at(-1);
   if (last) {

@@ -6,8 +6,6 @@ import {
   clauseBeforeComma,
   type FoundDate,
   isAboutAnother,
-  isLeftOpen,
-  isNegated,
   isSetAgainst,
   jointWords,
   lastEnd,
@@ -37,19 +35,12 @@ import {
   standsAlone,
 } from './making';
 import { notPlaced } from './not-placed';
+import { isOfModelNotMine, isOfModelsRun, isOfReissue, isRunOfModel } from './of-model';
 import { type ClaimDraft, foldedRange, type Passage, saidIn } from './passage';
 import { isMadeThen } from './passive-making';
-import {
-  isDateOfThing,
-  isOfModelNotMine,
-  isOfModelsRun,
-  isOfPapersThing,
-  isOfPerson,
-  isOfReissue,
-  isOfShop,
-  isRunOfModel,
-} from './subject';
+import { isDateOfThing, isOfPapersThing, isOfPerson, isOfShop } from './subject';
 import { isHearsay, isSupposed, saysTold } from './supposed';
+import { isUnsaid } from './unsaid';
 
 const bought = phrasePattern(wordsOf('bought'));
 /** "In 1990-1994 bought"; a shop behind years tells of a code. */
@@ -113,10 +104,10 @@ function subjectOf(
 ): { kind: 'made' | 'bought' | 'not-placed'; confidence: number; alone?: true } | null {
   const { text } = from.folded;
   const [start, end] = foldedRange(from, date);
-  if (date.form === 'relative' || date.form === 'without-year' || isAboutAnother(text, start, end)) return null;
+  if (date.form === 'relative' || date.form === 'without-year' || isUnsaid(text, start, end)) return null;
   if (isOfCompanion(text, start, end) || isOfGiver(text, start, end) || isDateOfThing(text, start, end, from.title))
     return null;
-  if (isOpenOrRange(date) && isRunOfModel(text, start, end)) return null;
+  if (isOpenOrRange(date) && isRunOfModel(text, start)) return null;
   if (isOfModelsRun(text, start, end) || (isCoarse(date) && isOfReissue(text, start, end))) return null;
   if (isOfModelNotMine(text, start, end) || isOfPapersThing(text, start, end, from.title)) return null;
   const since = isSince(date, text.slice(start, end));
@@ -126,8 +117,8 @@ function subjectOf(
   const after = text.slice(end, Math.min(clause.end, end + 80));
   // A bare year behind all that a title names is of the offer.
   const isOfOffer = from.field === 'title' && text.slice(clause.start, start).trim() === '';
-  if (isLeftOpen(text, start, end) || (!isOfOffer && goesOnOfAnother(text, clause.start, start))) return null;
-  if (isNegated(text, start, end) || (date.form === 'age' && people.test(before))) return null;
+  if (!isOfOffer && goesOnOfAnother(text, clause.start, start)) return null;
+  if (date.form === 'age' && people.test(before)) return null;
   if (isOfPerson(text, clause.start, start)) return null;
   // "Owned since 1994": the word that leads the date belongs to the one ahead of it.
   const led = withoutRepairs(before + text.slice(start, end));
@@ -154,7 +145,7 @@ function subjectOf(
     return { kind: 'bought', confidence: 0.8 };
   if (repairOf.test(before)) return null;
   if (happenedThen(after) && words.making === 0) return null;
-  // "Founded in the 1990s"; further ahead, "restored bag of the 1960s" is told apart by what the decade is of.
+  // "Founded in the 1990s"; further ahead it is told apart by what the decade is of.
   if (isCoarse(date) && words.elsewhere > 0 && nearBehind.test(before.slice(words.elsewhere))) return null;
   if (words.elsewhere > 0 && words.elsewhere >= words.made && !isCoarse(date)) return null;
   // "Se tiñeron de marrón en 2020": what happened stands before it, and nothing that names the piece or its making since.

@@ -1,24 +1,14 @@
 import type { Listing } from '../listing/types';
 import { findMaker, plainName } from '../maker';
 import type { MakerFile } from '../maker/types';
-import {
-  type Hit,
-  isAboutAnother,
-  isLeftOpen,
-  isNegated,
-  phraseFinder,
-  phrasePattern,
-  rightAhead,
-  tableWords,
-  textPattern,
-  wordsOf,
-} from '../text';
+import { type Hit, phraseFinder, phrasePattern, rightAhead, tableWords, textPattern, wordsOf } from '../text';
 import { isOfAnotherThing } from './another-thing';
 import { rememberForMakers } from './by-makers';
 import { isHedgedName } from './hedged-authorship';
 import { makerNamed, unknownInTitle } from './name-words';
 import { type ClaimDraft, foldedRange, type Passage, saidIn, saidInData, titleOf } from './passage';
 import type { Claim } from './types';
+import { isUnsaid } from './unsaid';
 
 const nameFinder = rememberForMakers((makers) =>
   phraseFinder(Object.fromEntries(makers.map((file) => [file.maker, [file.maker, ...file.aliases]]))),
@@ -88,8 +78,8 @@ function withoutFile(passages: readonly Passage[], unknown: string | null): Clai
     if (!named || namesNobody(named.name)) continue;
     const { text } = from.folded;
     const [start, end] = foldedRange(from, named);
-    const isOpen = [isNegated, isAboutAnother, isLeftOpen, isHedgedName].some((holds) => holds(text, start, end));
-    if (isOpen || isOfAnotherThing(from, { foldedStart: start, foldedEnd: end })) continue;
+    if (isUnsaid(text, start, end) || isHedgedName(text, start, end)) continue;
+    if (isOfAnotherThing(from, { foldedStart: start, foldedEnd: end })) continue;
     return [{ kind: 'maker', maker: named.name, ...saidIn(from, { ...named, words: named.name }, 0.6) }];
   }
   return [];
@@ -99,9 +89,7 @@ function mentions(from: Passage, makers: MakerFile[]): Hit<string>[] {
   const { text } = from.folded;
   return nameFinder(makers)(from.folded).filter(
     (hit) =>
-      !isNegated(text, hit.foldedStart, hit.foldedEnd) &&
-      !isAboutAnother(text, hit.foldedStart, hit.foldedEnd) &&
-      !isLeftOpen(text, hit.foldedStart, hit.foldedEnd) &&
+      !isUnsaid(text, hit.foldedStart, hit.foldedEnd) &&
       !isHedgedName(text, hit.foldedStart, hit.foldedEnd) &&
       !isOfAnotherThing(from, hit),
   );

@@ -140,7 +140,7 @@ export function isFromYear(
   if (!joint && !isVague(date)) return false;
   if (speaksOfPiece(opening, from, makers)) return true;
   if (is.test(opening) && !people.test(opening) && !opensWithOtherNoun(opening, from.title))
-    return !speaksOfThing(text, start, end, from.title);
+    return !speaksOfThing(text, start, from.title);
   const after = text.slice(end, clause.end);
   return bareArticle.test(opening) && (opensName(after, makers) || (isVague(date) && supposedBehind.test(after)));
 }

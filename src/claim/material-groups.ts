@@ -1,21 +1,11 @@
-import {
-  anyOf,
-  colourWords,
-  type Hit,
-  isAboutAnother,
-  isLeftOpen,
-  isNegated,
-  materialWords,
-  phraseFinder,
-  textPattern,
-  wordsOf,
-} from '../text';
+import { anyOf, colourWords, type Hit, materialWords, phraseFinder, textPattern, wordsOf } from '../text';
 import { rememberForMakers } from './by-makers';
 import { isOfCompanion } from './goods';
 import { isLikened } from './look';
 import type { Group } from './material-of-piece';
 import type { Passage } from './passage';
 import { isOfAccessory } from './subject';
+import { isUnsaid } from './unsaid';
 
 /** Joints inside one description: "red and black", "gold-tone", "brown grained calf", "di pelle rossa". */
 const within = textPattern(
@@ -60,14 +50,13 @@ export function groupsIn(from: Passage, { find, materials }: Vocabulary): Group[
         hasMaterial: materials.has(hit.value),
       });
   }
+  const { text } = from.folded;
   return found.filter(
-    (group) =>
-      !isNegated(from.folded.text, group.start, group.end) &&
-      !isAboutAnother(from.folded.text, group.start, group.end) &&
-      !isLeftOpen(from.folded.text, group.start, group.end) &&
-      !isLikened(from.folded.text, group.start, group.end) &&
-      !isOfAccessory(from.folded.text, group.start, group.end, from.title) &&
-      !isOfCompanion(from.folded.text, group.start, group.end),
+    ({ start, end }) =>
+      !isUnsaid(text, start, end) &&
+      !isLikened(text, start, end) &&
+      !isOfAccessory(text, start, from.title) &&
+      !isOfCompanion(text, start, end),
   );
 }
 

@@ -1,5 +1,6 @@
 import {
   accessoryWords,
+  aheadInSentence,
   anyLanguage,
   clauseAround,
   foldedSet,
@@ -79,8 +80,7 @@ const opensText = textPattern(
 const withBehind = textPattern(`^\\s(?:${phrasePattern(wordsOf('with')).source})\\s`);
 /** "Brown bridle hide with brass fittings": what opens its sentence, and comes with parts of other materials. */
 const opensWithParts = (text: string, { start, end }: Group): boolean =>
-  withBehind.test(text.slice(end, end + 12)) &&
-  opensText.test(text.slice(sentenceAround(text, start, end).start, start));
+  withBehind.test(text.slice(end)) && opensText.test(aheadInSentence(text, start));
 
 /** Words of texture, without those that join: "grained" leaves what is of leather as it is, "lid of" does not. */
 const tellsTexture = foldedSet(
@@ -137,7 +137,7 @@ export function isOfPiece(
     (word) => !tellsTexture.has(word),
   );
   // "My sister's has pigskin, this one cotton": of the same part, whichever that is.
-  if (namesAnothersPiece(text.slice(sentenceAround(text, group.start, group.end).start, group.start))) return false;
+  if (namesAnothersPiece(aheadInSentence(text, group.start))) return false;
   // "Gevoerd? ja maar in 2013 opnieuw, zandkleurige microvezel": said of the lining that the sentence names, or of nothing.
   if (rest.length <= 1) return !barelySaidBefore(text, group, all) && !namesLining(text, group, parts);
   return namesBag(text.slice(Math.max(clause.start, group.start - 40), Math.min(clause.end, group.end + 40)));

@@ -7,6 +7,7 @@ import { partOf, partsNear } from './material-part';
 import { notPlaced } from './not-placed';
 import { partsIn } from './parts';
 import { type ClaimDraft, type Passage, saidIn, saidInData } from './passage';
+import { isBeforeAccessory } from './subject';
 import type { Part } from './types';
 
 /** "Garnitures en laiton": trim of metal is the fittings. */
@@ -32,7 +33,7 @@ const endsOfName = ({ folded }: Passage, name: RegExp | null): ReadonlyMap<numbe
     ),
   );
 const isOfName = ({ text }: Passage, group: Group, ends: ReadonlyMap<number, number>): boolean =>
-  group.end <= (ends.get(group.start) ?? 0) && /^\p{Lu}/u.test(text.slice(group.sourceStart, group.sourceStart + 2));
+  group.end <= (ends.get(group.start) ?? 0) && /^\p{Lu}/u.test(text.slice(group.sourceStart));
 
 /** Materials and colours per part. Without a part near, a material beside a word for the piece is the body's. */
 export function materialClaims(passages: Passage[], listing: Listing, makers: MakerFile[]): ClaimDraft[] {
@@ -55,7 +56,7 @@ export function materialClaims(passages: Passage[], listing: Listing, makers: Ma
       if (part)
         return claimOf(part.value, Math.min(part.start, group.sourceStart), Math.max(part.end, group.sourceEnd), 0.85);
       if (isBareBrass(text, group, near)) return claimOf('hardware', group.sourceStart, group.sourceEnd, 0.7);
-      if (!group.hasMaterial) return [];
+      if (!group.hasMaterial || isBeforeAccessory(text, group.end, from.title)) return [];
       if (!(from.field === 'title' ? isOfTitle(group, near) : isOfPiece(text, group, near, all, from)))
         return [notPlaced(from, 'material', [group.start, group.end])];
       return claimOf('body', group.sourceStart, group.sourceEnd, 0.7);

@@ -11,7 +11,7 @@ export function measureClaims(passages: Passage[], listing: Listing): ClaimDraft
       const [start, end] = foldedRange(from, found);
       if (isAboutAnother(from.folded.text, start, end)) return [];
       // "The box is 40 x 35 cm": no side of the piece.
-      return isSaidOfThing(from.folded.text, start, end, from.title)
+      return isSaidOfThing(from.folded.text, start, from.title)
         ? [notPlaced(from, 'measure', [start, end])]
         : [{ kind: 'measure', measure: found.measure, ...saidIn(from, found, 0.85) }];
     }),

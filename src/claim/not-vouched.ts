@@ -61,9 +61,7 @@ function findTogether(folded: Folded): Hit<'not-vouched'>[] {
 
 function find(folded: Folded): Hit<'not-vouched'>[] {
   // "Not sure if it is real leather" is said of the material.
-  const phrases = findPhrases(folded).filter(
-    ({ foldedEnd }) => !ofMaterial.test(folded.text.slice(foldedEnd, foldedEnd + 24)),
-  );
+  const phrases = findPhrases(folded).filter(({ foldedEnd }) => !ofMaterial.test(folded.text.slice(foldedEnd)));
   const taken = new Taken(folded.text.length);
   for (const { foldedStart, foldedEnd } of phrases) taken.take(foldedStart, foldedEnd);
   const apart = findTogether(folded).filter(({ foldedStart, foldedEnd }) => !taken.overlaps(foldedStart, foldedEnd));

@@ -1,8 +1,9 @@
-import { findPlaces, isAboutAnother, isLeftOpen, isNegated, isOfOnePart } from '../text';
+import { findPlaces, isOfOnePart } from '../text';
 import { isBeforeYear } from './country-and-year';
 import { isOfCompanion } from './goods';
 import { type ClaimDraft, foldedRange, type Passage, saidIn } from './passage';
-import { isMakingOfPart, isMakingOfThing } from './subject';
+import { isMakingOfOther } from './subject';
+import { isUnsaid } from './unsaid';
 
 /** "ベルギー製のレザー" is said of the leather. */
 const ofMaterial = /^製の?(?:レザー|革|牛革|本革|生地|金具|素材|ファスナー|布|糸)/u;
@@ -18,10 +19,8 @@ export function originClaims(passages: Passage[]): ClaimDraft[] {
         const end = from.folded.text[nameEnd] === '製' ? nameEnd + 1 : nameEnd;
         if (ofMaterial.test(from.folded.text.slice(nameEnd))) return false;
         const { text } = from.folded;
-        if (isMakingOfThing(text, start, end, from.title) || isMakingOfPart(text, start, end, from.title)) return false;
-        // "Was it made in Spain? No": asked, and not said.
-        if (isLeftOpen(text, start, end) || isOfOnePart(text, start, nameEnd)) return false;
-        return !isNegated(text, start, end) && !isAboutAnother(text, start, end) && !isOfCompanion(text, start, end);
+        if (isMakingOfOther(text, start, from.title) || isOfOnePart(text, start, nameEnd)) return false;
+        return !isUnsaid(text, start, end) && !isOfCompanion(text, start, end);
       })
       .map((place): ClaimDraft => ({ kind: 'origin', place: place.place, ...saidIn(from, place, 0.9) })),
   );

@@ -26,8 +26,7 @@ const bagBehind = /^(?:バッグ|バック|鞄|かばん)/u;
 export const findParts = (folded: Folded): Hit<Part>[] =>
   (find(folded) as Hit<Part>[]).filter(
     ({ foldedStart, foldedEnd }) =>
-      !kindOfBag.test(rightAhead(folded.text, foldedStart)) &&
-      !bagBehind.test(folded.text.slice(foldedEnd, foldedEnd + 3)),
+      !kindOfBag.test(rightAhead(folded.text, foldedStart)) && !bagBehind.test(folded.text.slice(foldedEnd)),
   );
 
 /** Words for a strap by which a bag that hangs on one is called as well: "bandolera", "tracolla". */

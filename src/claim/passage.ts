@@ -18,7 +18,8 @@ const longestTitle = 300;
 
 type Titled = Pick<Listing, 'title' | 'description' | 'text' | 'language'>;
 
-const namedIn = ({ title }: Titled): string => foldWords((title[0]?.value ?? '').slice(0, longestTitle)).text;
+/** The listing's title, folded, as far as it is looked at. */
+export const namedIn = ({ title }: Titled): string => foldWords((title[0]?.value ?? '').slice(0, longestTitle)).text;
 
 /** The title and the description; the visible text stands in for a description that was not found. */
 export function passagesOf(listing: Titled & Partial<Pick<Listing, 'seller'>>): Passage[] {

@@ -1,4 +1,4 @@
-import { anyLanguage, clauseAround, jointWords, phraseTest, rightAhead, textPattern, wordsOf } from '../text';
+import { aheadInClause, anyLanguage, behindInClause, jointWords, phraseTest, textPattern, wordsOf } from '../text';
 import type { Passage } from './passage';
 
 /*
@@ -21,12 +21,10 @@ const pieceOnly = textPattern(
 /** What a clause names ahead of such a verb and a date at a place; null where there is none. */
 function subjectOfMaking(from: Passage, start: number, end: number): string | null {
   const { text } = from.folded;
-  const clause = clauseAround(text, start, end);
-  const own = text.slice(clause.start, start);
-  const ahead = rightAhead(own, own.length);
+  const ahead = aheadInClause(text, start);
   const found = verbAhead.exec(ahead);
   if (found) return ahead.slice(0, found.index);
-  const auxiliary = verbBehind.test(text.slice(end, clause.end)) ? auxiliaryAhead.exec(ahead) : null;
+  const auxiliary = verbBehind.test(behindInClause(text, end)) ? auxiliaryAhead.exec(ahead) : null;
   return auxiliary && ahead.slice(0, auxiliary.index);
 }
 

@@ -1,9 +1,11 @@
 import type { Listing } from '../listing/types';
 import {
+  aheadInClause,
   anyLanguage,
   anyOf,
   anyWithGaps,
-  clauseAround,
+  behindInClause,
+  behindInSentence,
   foldWords,
   isDenial,
   isNegated,
@@ -79,9 +81,9 @@ const closesRefused = textPattern(`(?:${sourceOf('refused-behind')})(?=\\s?(?:[.
 /** "Je refuse les virements": nothing but a few words between. */
 const refusesThis = textPattern(`(?:^|\\s)(?:${anyLanguage(jointWords.refuses)})\\s(?:[\\p{L}']+\\s){0,4}$`);
 const isRefusedBehind = (text: string, start: number, end: number) =>
-  refusedBehind.test(text.slice(end, clauseAround(text, start, end).end)) ||
-  closesRefused.test(text.slice(end, sentenceAround(text, start, end).end)) ||
-  refusesThis.test(text.slice(clauseAround(text, start, end).start, start));
+  refusedBehind.test(behindInClause(text, end)) ||
+  closesRefused.test(behindInSentence(text, end)) ||
+  refusesThis.test(aheadInClause(text, start));
 
 /** Whether the way to pay is refused: "no bank transfer", "I do not accept crypto", or tied to the site itself. */
 function isRefused(text: string, start: number, end: number, kind: Way): boolean {

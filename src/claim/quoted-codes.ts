@@ -1,4 +1,5 @@
 import {
+  aheadInSentence,
   anyOf,
   type Folded,
   phrasePattern,
@@ -58,8 +59,7 @@ interface Way {
   only?: (code: string) => boolean;
 }
 const namesPlace = (words: string): boolean => words.search(onThePiece) >= 0;
-const aheadOf = (text: string, at: number): string =>
-  text.slice(Math.max(sentenceAround(text, at, at).start, at - longestWay), at);
+const aheadOf = (text: string, at: number): string => aheadInSentence(text, at).slice(-longestWay);
 /** "It says OF 1904 on the little tab": what is read, and behind it where. */
 const readsThere = phrasePattern(wordsOf('reads-there'));
 const readsIt = /^\s?:?\s?["'(「『«„]?\s?$/u;

@@ -1,4 +1,5 @@
 import {
+  aheadInClause,
   anyOf,
   clauseAround,
   clauseBeforeComma,
@@ -117,8 +118,8 @@ function listFrom(text: string, parts: readonly Hit<Part>[], first: number, plac
 
 const worn = phraseTest(wordsOf('wear'));
 /** "Scratches on the base and the zip was replaced": what shows wear is said of the part, and the repair of the next. */
-const isPlaceOfWear = (text: string, { foldedStart, foldedEnd }: Hit<Part>): boolean =>
-  worn.test(text.slice(clauseAround(text, foldedStart, foldedEnd).start, foldedStart));
+const isPlaceOfWear = (text: string, { foldedStart }: Hit<Part>): boolean =>
+  worn.test(aheadInClause(text, foldedStart));
 
 /** The parts joined to one by "and", and by commas before that: a comma alone may part two statements. */
 function listBefore(text: string, parts: readonly Hit<Part>[], last: number): Hit<Part>[] {

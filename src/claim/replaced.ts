@@ -1,4 +1,5 @@
 import {
+  aheadInSentence,
   clauseAround,
   foldedSet,
   foldWords,
@@ -9,7 +10,6 @@ import {
   phrasePattern,
   phraseTest,
   rightAhead,
-  sentenceAround,
   sourceRange,
   topicFinder,
   wordsOf,
@@ -64,7 +64,7 @@ export function replacedClaims(passages: Passage[], readAt: string): ClaimDraft[
       if (
         named.length === 0 &&
         (!ofPiece.has(word.value) ||
-          isOfAccessory(text, word.foldedStart, word.foldedEnd, from.title) ||
+          isOfAccessory(text, word.foldedStart, from.title) ||
           isBeforeAccessory(text, word.foldedEnd, from.title))
       )
         return [];
@@ -151,7 +151,7 @@ function withoutDates(from: Passage, readAt: string, start: number, end: number)
 
 const repairs = phraseTest(wordsOf('restored', 'repair-noun'));
 /** "Restaurado en 2010: cierre nuevo". */
-const isOfRepair = (text: string, { foldedStart, foldedEnd }: Hit<string>): boolean =>
-  repairs.test(text.slice(sentenceAround(text, foldedStart, foldedEnd).start, foldedStart));
+const isOfRepair = (text: string, { foldedStart }: Hit<string>): boolean =>
+  repairs.test(aheadInSentence(text, foldedStart));
 const isBareNew = (word: Hit<string>, named: readonly Hit<Part>[]): boolean =>
   word.value === 'new-before-part' && named.some(({ foldedEnd }) => foldedEnd <= word.foldedStart);

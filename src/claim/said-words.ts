@@ -18,7 +18,7 @@ export function saidWords<T extends Topic>(from: Passage, find: (text: Folded) =
         !isAboutAnother(text, foldedStart, foldedEnd) &&
         !isLeftOpen(text, foldedStart, foldedEnd) &&
         !isOfFormerPart(text, foldedStart, foldedEnd) &&
-        !isOfAccessory(text, foldedStart, foldedEnd, from.title),
+        !isOfAccessory(text, foldedStart, from.title),
     )
     .map((hit) => ({
       hit,

@@ -1,8 +1,7 @@
 import {
+  aheadInSentence,
   anyLanguage,
-  isAboutAnother,
-  isLeftOpen,
-  isNegated,
+  behindInSentence,
   jointWords,
   phrasePattern,
   phraseTest,
@@ -16,6 +15,7 @@ import {
 import { namesBag } from './goods';
 import { type ClaimDraft, type Passage, saidIn } from './passage';
 import { isHearsay } from './supposed';
+import { isUnsaid } from './unsaid';
 
 /** How the seller says the piece was first sold. Only purchase from the maker counts as "discount", not this offer's own reduction. */
 const find = topicFinder('discount', 'outlet', 'sample-sale', 'seconds');
@@ -24,8 +24,7 @@ const bought = phraseTest(wordsWithout(wordsOf('bought'), 'shop', 'outlet', 'sam
 const otherGoods = phraseTest(wordsOf('small-thing'));
 /** "There was an outlet next door where I got the shoes": what the rest of the sentence names was bought there. */
 function isOfOtherGoods(text: string, start: number, end: number): boolean {
-  const sentence = sentenceAround(text, start, end);
-  const [ahead, behind] = [text.slice(sentence.start, start), text.slice(end, sentence.end)];
+  const [ahead, behind] = [aheadInSentence(text, start), behindInSentence(text, end)];
   return otherGoods.test(behind) && !namesBag(ahead + behind.replace(otherGoods, '')) && !bought.test(ahead);
 }
 
@@ -39,7 +38,7 @@ const isThere = textPattern(
 function isOnlyNamed(text: string, start: number, end: number): boolean {
   const sentence = sentenceAround(text, start, end);
   if (bought.test(text.slice(sentence.start, sentence.end))) return false;
-  return isThere.test(rightAhead(text, start)) || ofMine.test(text.slice(end, end + 32));
+  return isThere.test(rightAhead(text, start)) || ofMine.test(text.slice(end));
 }
 
 /** Discount, outlet, sample-sale and factory-second claims; "not from an outlet" is none. */
@@ -47,15 +46,11 @@ export function saleChannelClaims(passages: Passage[]): ClaimDraft[] {
   return passages.flatMap((from) =>
     find(from.folded).flatMap((hit): ClaimDraft[] => {
       const { text } = from.folded;
-      if (isNegated(text, hit.foldedStart, hit.foldedEnd) || isAboutAnother(text, hit.foldedStart, hit.foldedEnd))
-        return [];
-      // "Vom Outlet? Nein, aus dem Laden": asked, and not said.
-      if (isLeftOpen(text, hit.foldedStart, hit.foldedEnd) || isHearsay(text, hit.foldedStart, hit.foldedEnd))
-        return [];
-      if (isOnlyNamed(text, hit.foldedStart, hit.foldedEnd)) return [];
-      if (isOfOtherGoods(text, hit.foldedStart, hit.foldedEnd)) return [];
+      const [start, end] = [hit.foldedStart, hit.foldedEnd];
+      if (isUnsaid(text, start, end) || isHearsay(text, start, end)) return [];
+      if (isOnlyNamed(text, start, end) || isOfOtherGoods(text, start, end)) return [];
       // "Sample" alone is also a fabric sample or a sample photo; it has to be the piece's kind.
-      if (hit.words.toLowerCase() === 'sample' && !/^\s(?:piece|bag|item)/.test(text.slice(hit.foldedEnd))) return [];
+      if (hit.words.toLowerCase() === 'sample' && !/^\s(?:piece|bag|item)/.test(text.slice(end))) return [];
       return [{ kind: 'sale-channel', channel: hit.value, ...saidIn(from, hit, 0.85) }];
     }),
   );

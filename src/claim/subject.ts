@@ -1,4 +1,6 @@
 import {
+  aheadInClause,
+  aheadInSentence,
   anyLanguage,
   clauseAround,
   jointWords,
@@ -6,12 +8,11 @@ import {
   phrasePattern,
   phraseTest,
   rightAhead,
-  sentenceAround,
   textPattern,
   topics,
   wordsOf,
 } from '../text';
-import { namesBag } from './goods';
+import { bagNouns, namesBag } from './goods';
 
 /*
  * What a clause speaks of, where that is not the piece. Whatever is in doubt counts as something else: what is not said
@@ -28,15 +29,15 @@ const thing = textPattern(things);
 const accompanies = textPattern(`(?:${phrasePattern(wordsOf('with')).source})\\s(?:\\p{L}{1,20}\\s){0,3}$`);
 
 /** "The box has scratches": said of what comes along. "With box, some scratches" is not, nor what the title names. */
-export function isOfAccessory(text: string, start: number, end: number, title: string): boolean {
-  const ahead = text.slice(clauseAround(text, start, end).start, start);
+export function isOfAccessory(text: string, start: number, title: string): boolean {
+  const ahead = aheadInClause(text, start);
   const found = thing.exec(ahead);
   return found !== null && !title.includes(found[0]) && !accompanies.test(ahead.slice(0, found.index));
 }
 
-const thingBehind = textPattern(`^[\\s-]{1,2}(${things})`);
+const thingBehind = textPattern(`^[\\s-]{1,2}(${things})(?![\\s-](?:${bagNouns.source}))`);
 
-/** "With a faux leather pouch", "faux leather box": said of what stands right behind the words, if not of the piece. */
+/** "With a faux leather pouch", "faux leather box": said of what stands right behind the words, if not of the piece. A belt bag is a bag. */
 export function isBeforeAccessory(text: string, end: number, title: string): boolean {
   const found = thingBehind.exec(text.slice(end));
   return found !== null && !title.includes(found[1] as string);
@@ -74,16 +75,22 @@ const whichIs = textPattern(
 );
 const ofPiece = phraseTest(wordsOf('bag', 'piece', 'kind-of-piece', 'code-noun', 'model-noun'));
 /** "Bought along with the suitcase, which is of 1988": of what the relative clause stands behind, unless that is the piece. */
-function isOfAntecedent(text: string, start: number, end: number, title: string): boolean {
-  const noun = whichIs.exec(
-    text.slice(Math.max(sentenceAround(text, start, end).start, start - longestAside), start),
-  )?.[1];
+function isOfAntecedent(text: string, start: number, title: string): boolean {
+  const noun = whichIs.exec(aheadInSentence(text, start).slice(-longestAside))?.[1];
   return noun !== undefined && !ofPiece.test(noun) && !title.includes(noun);
 }
 
+/** A part or a thing that a sentence names, and the words before and behind it. */
+interface Subject {
+  words: string;
+  isThing: boolean;
+  opening: string;
+  rest: string;
+}
+
 /** The last part or thing that a sentence names ahead of a place, unless the title calls the piece so. */
-function subjectAhead(text: string, start: number, end: number, title: string) {
-  const ahead = text.slice(sentenceAround(text, start, end).start, start);
+function subjectAhead(text: string, start: number, title: string): Subject | null {
+  const ahead = aheadInSentence(text, start);
   const last = Array.from(ahead.matchAll(subjects)).at(-1);
   if (!last || title.includes(last[0])) return null;
   return {
@@ -98,14 +105,14 @@ function subjectAhead(text: string, start: number, end: number, title: string) {
 export function isDateOfThing(text: string, start: number, end: number, title: string): boolean {
   const behind = japaneseBehind.exec(text.slice(end));
   if (behind !== null && !title.includes(behind[1] as string)) return true;
-  if (isOfAntecedent(text, start, end, title)) return true;
-  const subject = subjectAhead(text, start, end, title);
+  if (isOfAntecedent(text, start, title)) return true;
+  const subject = subjectAhead(text, start, title);
   if (!subject) return false;
   const { isThing, opening, rest } = subject;
   // "The dust bag is newer, the bag itself of 1994" is back at the piece; "the dust bag is lost, this one is of 2012" is not.
   if (rest.length > longestAside || namesBag(rest)) return false;
   // "The zip was replaced in 2016, I bought it in 1994": the part has its year, and what is bought is the piece.
-  const own = text.slice(clauseAround(text, start, end).start, start);
+  const own = aheadInClause(text, start);
   if (!isThing && dated.test(rest.slice(0, -own.length)) && purchase.test(own)) return false;
   if (!isThing) return nearLink.test(rest) || (madeThen.test(rest) && !accompanies.test(opening));
   // "With dust bag, it is of 1994".
@@ -124,15 +131,15 @@ const ofPurchase = phraseTest(
 );
 /** "The receipt in the pocket is for a jumper bought in 1987": of what the paper is of. */
 export function isOfPapersThing(text: string, start: number, end: number, title: string): boolean {
-  const ahead = text.slice(Math.max(sentenceAround(text, start, end).start, start - longestAside * 2), start);
+  const ahead = aheadInSentence(text, start).slice(-longestAside * 2);
   const noun = ofPaper.exec(ahead)?.[1];
-  if (japanesePaper.test(ahead) && japaneseThing.test(text.slice(end, end + 24))) return true;
+  if (japanesePaper.test(ahead) && japaneseThing.test(text.slice(end))) return true;
   return noun !== undefined && !ofPurchase.test(noun) && !title.includes(noun);
 }
 
 /** "The box has a label with KV0915": whether what comes along is what a clause tells of. Parts of the piece are none. */
-export function isSaidOfThing(text: string, start: number, end: number, title: string): boolean {
-  const subject = subjectAhead(text, start, end, title);
+export function isSaidOfThing(text: string, start: number, title: string): boolean {
+  const subject = subjectAhead(text, start, title);
   if (!subject?.isThing || subject.rest.length > longestAside || namesBag(subject.rest)) return false;
   // A label is sewn in as often as it hangs on.
   if (onThePiece.test(subject.words)) return false;
@@ -144,25 +151,30 @@ const tells = textPattern(
   `^(?:\\s\\p{L}{1,12}){0,2}?\\s(?:${anyLanguage(jointWords.measuresVerb)}|${phrasePattern(wordsOf('is', 'has-or-stays', 'reads-there')).source})`,
 );
 
-/** "Dust bag made in China", "100% cotton pouch, made in Turkey": what comes along opens the sentence, and nothing else is named since. */
-export function isMakingOfThing(text: string, start: number, end: number, title: string): boolean {
-  if (hasLabelOfItsOwn(text, start, end, title)) return true;
-  const subject = subjectAhead(text, start, end, title);
-  if (!subject?.isThing || withWords.test(subject.words) || !opensSentence.test(subject.opening)) return false;
-  const { opening, rest } = subject;
-  if (accompanies.test(opening) || namesBag(rest) || saysSo.test(rest)) return false;
-  const [own, making, ...more] = rest.split(',');
-  if (own === undefined || more.length > 0) return false;
-  return making === undefined ? fewWords.test(own) : own.trim() === '' || ofAnother.test(own);
+/** Whether a place of making is that of a part or of something that comes along. */
+export function isMakingOfOther(text: string, start: number, title: string): boolean {
+  if (hasLabelOfItsOwn(text, start, title)) return true;
+  const subject = subjectAhead(text, start, title);
+  return subject !== null && (subject.isThing ? isMakingOfThing(subject) : isMakingOfPart(subject));
 }
+
+/** "Dust bag made in China", "100% cotton pouch, made in Turkey": what comes along opens the sentence, and nothing else is named since. */
+function isMakingOfThing({ words, opening, rest }: Subject): boolean {
+  if (withWords.test(words) || !opensSentence.test(opening) || accompanies.test(opening)) return false;
+  if (namesBag(rest) || saysSo.test(rest)) return false;
+  const behindThing = closedByComma.exec(rest)?.[1];
+  return behindThing === undefined ? fewWords.test(rest) : behindThing.trim() === '' || ofAnother.test(behindThing);
+}
+/** Words with one comma in them, up to it. */
+const closedByComma = /^([^,]*),[^,]*$/;
 const openingThing = textPattern(
   `^\\s?(?:[\\p{L}'-]{1,15}\\s){0,3}?(${phraseTest(wordsOf('comes-along', 'small-thing')).source})(?:[「」』]?(?:に|は|の)|\\s(?:${phrasePattern(wordsOf('has-or-stays', 'with')).source})\\s)`,
 );
 /** "The dust bag has a tag saying made in China": what is sewn into something that comes along. */
-function hasLabelOfItsOwn(text: string, start: number, end: number, title: string): boolean {
-  const found = openingThing.exec(text.slice(sentenceAround(text, start, end).start, start));
+function hasLabelOfItsOwn(text: string, start: number, title: string): boolean {
+  const found = openingThing.exec(aheadInSentence(text, start));
   if (found === null || withWords.test(found[1] as string) || title.includes(found[1] as string)) return false;
-  return !namesBag(text.slice(clauseAround(text, start, end).start + found[0].length, start));
+  return !namesBag(aheadInClause(text, start).slice(found[0].length));
 }
 /** What has words on it may tell where the piece was made. */
 const withWords = phraseTest(wordsOf('inside-the-piece', 'paper-or-key'));
@@ -177,68 +189,30 @@ const opensWithPart = textPattern(
   `^\\s?(?:(?:${phrasePattern(wordsOf('article', 'possessive', 'an')).source})\\s?)?(?:\\p{L}{1,12}\\s)?(?:${parts})(?:\\s[\\p{L}']{1,12}){0,3}\\s?$`,
 );
 /** "Handle copied by the cobbler", "the strap was remade": a part opens the clause, and is not what the title calls the piece. */
-export function isHeadedByPart(text: string, start: number, end: number, title: string): boolean {
-  const subject = subjectAhead(text, start, end, title);
+export function isHeadedByPart(text: string, start: number, title: string): boolean {
+  const subject = subjectAhead(text, start, title);
   if (!subject || subject.isThing) return false;
-  return opensWithPart.test(text.slice(clauseAround(text, start, end).start, start));
+  return opensWithPart.test(aheadInClause(text, start));
 }
 
 /** "Está hecha en": a verb and what leads to the place. */
 const fewWordsOn = /^(?:\s\p{L}{1,15}){1,4}\s?$/u;
 /** "The zip is made in Japan", "ファスナーは日本製": nothing but a link stands between a part and where it was made. */
-export function isMakingOfPart(text: string, start: number, end: number, title: string): boolean {
-  const subject = subjectAhead(text, start, end, title);
-  return (
-    subject !== null &&
-    !subject.isThing &&
-    asSubject.test(subject.opening) &&
-    (fewWordsOn.test(subject.rest) || nearLink.test(subject.rest)) &&
-    !subject.rest.includes(',')
-  );
-}
+const isMakingOfPart = ({ opening, rest }: Subject): boolean =>
+  asSubject.test(opening) && (fewWordsOn.test(rest) || nearLink.test(rest)) && !rest.includes(',');
 
 /** Whether a sentence speaks of a part or of what comes along ahead of a place, and has not come back to the piece since. */
-export function speaksOfThing(text: string, start: number, end: number, title: string): boolean {
-  const subject = subjectAhead(text, start, end, title);
+export function speaksOfThing(text: string, start: number, title: string): boolean {
+  const subject = subjectAhead(text, start, title);
   return subject !== null && !accompanies.test(subject.opening) && !namesBag(subject.rest);
-}
-
-const run = phraseTest(wordsOf('model-run', 'model-noun'));
-const runEnds = phraseTest(wordsOf('run-ended'));
-
-/** "The model was made from 1985 to 2012", "this type was built until 2001": the years of all pieces of its kind. */
-export const isRunOfModel = (text: string, start: number, end: number): boolean =>
-  run.test(text.slice(clauseAround(text, start, end).start, start));
-
-/** "The original run ended in 1984": what became of the model in that year. */
-export function isOfModelsRun(text: string, start: number, end: number): boolean {
-  const clause = clauseAround(text, start, end);
-  return runEnds.test(text.slice(clause.start, start)) || runEnds.test(text.slice(end, Math.min(clause.end, end + 24)));
-}
-
-const model = phraseTest(wordsOf('model-noun', 'model-run'));
-const mine = textPattern(`^[,;:\\s–-]{0,4}(?:[\\p{L}']{1,6}\\s){0,2}?(?:${phrasePattern(wordsOf('mine')).source})`);
-
-/** "The model is of 1975, mine is younger": the year is the model's where the sentence sets the piece against it. */
-export function isOfModelNotMine(text: string, start: number, end: number): boolean {
-  const clause = clauseAround(text, start, end);
-  return model.test(text.slice(clause.start, start)) && mine.test(text.slice(clause.end === end ? end : clause.end));
-}
-
-const reissue = phraseTest(wordsOf('re-issue'));
-
-/** "A re-issue of the basket of the 1970s": the decade is the design's. */
-export function isOfReissue(text: string, start: number, end: number): boolean {
-  const { start: opens, end: closes } = sentenceAround(text, start, end);
-  return reissue.test(text.slice(opens, closes));
 }
 
 const shop = phraseTest(wordsOf('shop'));
 
 /** "The saddler has been there since 1962": the house is old, and not the piece. */
 export function isOfShop(text: string, start: number, end: number): boolean {
-  const { start: opens, end: closes } = clauseAround(text, start, end);
-  return shop.test(text.slice(opens, closes));
+  const clause = clauseAround(text, start, end);
+  return shop.test(text.slice(clause.start, clause.end));
 }
 
 const person = textPattern(

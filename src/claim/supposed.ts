@@ -1,6 +1,7 @@
 import {
+  aheadInClause,
   anyLanguage,
-  clauseAround,
+  behindInClause,
   jointWords,
   phrasePattern,
   phraseTest,
@@ -43,8 +44,7 @@ const written = phraseTest(wordsOf('code-noun', 'code-cue', 'inside-the-piece', 
  * states it, so it judges nothing.
  */
 export function isHearsay(text: string, start: number, end: number): boolean {
-  const clause = clauseAround(text, start, end);
-  const ahead = text.slice(clause.start, start);
-  if (heard.test(text.slice(clause.start, clause.end)) || saidBehind.test(text.slice(end, clause.end))) return true;
+  const [ahead, behind] = [aheadInClause(text, start), behindInClause(text, end)];
+  if (heard.test(ahead + text.slice(start, end) + behind) || saidBehind.test(behind)) return true;
   return [told, kinSays, personSays, byPerson].some((says) => says.test(ahead)) && !written.test(ahead);
 }

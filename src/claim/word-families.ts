@@ -1,6 +1,8 @@
 import {
+  aheadInClause,
   anyLanguage,
-  clauseAround,
+  behindInClause,
+  behindInSentence,
   jointWords,
   phrasePattern,
   phraseTest,
@@ -27,11 +29,12 @@ import { isBeforeAccessory, isHeadedByPart } from './subject';
  */
 
 type PlainKind = 'grade-of-copy' | 'not-this-piece' | 'remade' | 'packaging-only' | 'assurance' | 'wear' | 'fresh-part';
+type PlainDraft = Extract<ClaimDraft, { kind: PlainKind }>;
 /** A family of one topic whose claims say no more than their words. */
 function plainFamily(kind: PlainKind, topic: Topic) {
   const find = topicFinder(topic);
-  return (from: Passage): ClaimDraft[] =>
-    saidWords(from, find).map(({ polarity, said }) => ({ kind, polarity, ...said }) as ClaimDraft);
+  return (from: Passage): PlainDraft[] =>
+    saidWords(from, find).map(({ polarity, said }): PlainDraft => ({ kind, polarity, ...said }));
 }
 
 const copies = plainFamily('grade-of-copy', 'copy-grade');
@@ -51,18 +54,17 @@ const ofPhoto = textPattern(`^[\\s-]?(?:${phrasePattern(wordsOf('photograph')).s
 function clauseOf(from: Passage, { at: { start, end } }: ClaimDraft) {
   const { text } = from.folded;
   const [opens, closes] = foldedRange(from, { start, end });
-  const clause = clauseAround(text, opens, closes);
-  return { text, opens, closes, ahead: text.slice(clause.start, opens), behind: text.slice(closes, clause.end) };
+  return { text, opens, closes, ahead: aheadInClause(text, opens), behind: behindInClause(text, closes) };
 }
 
 /** "I once bought a replica", "handle copied by the cobbler", "the 1:1 photo": no word of the piece itself. */
 const gradesOfCopy = (from: Passage): ClaimDraft[] =>
   copies(from).filter((draft) => {
-    if ('polarity' in draft && draft.polarity === 'is-not') return true;
+    if (draft.polarity === 'is-not') return true;
     const { text, opens, closes, ahead } = clauseOf(from, draft);
-    const behind = text.slice(closes, closes + 24);
+    const behind = text.slice(closes);
     if (isOneToldOf(ahead) || japaneseBought.test(behind) || ofPhoto.test(behind)) return false;
-    return !isHeadedByPart(text, opens, closes, from.title);
+    return !isHeadedByPart(text, opens, from.title);
   });
 
 const onlyPackaging = plainFamily('packaging-only', 'packaging-only');
@@ -82,8 +84,8 @@ const hasDarkened = textPattern(`(?:^|[^\\p{L}])(?:${anyLanguage(jointWords.dark
 /** "The pale handles have darkened": fresh they were. */
 const stillFresh = (from: Passage): ClaimDraft[] =>
   freshParts(from).filter((draft) => {
-    const { text, opens, closes } = clauseOf(from, draft);
-    return !hasDarkened.test(text.slice(closes, sentenceAround(text, opens, closes).end));
+    const { text, closes } = clauseOf(from, draft);
+    return !hasDarkened.test(behindInSentence(text, closes));
   });
 
 const findHurry = topicFinder('hurry');

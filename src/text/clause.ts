@@ -9,7 +9,7 @@ import { anyOf, phrasePattern, phraseTest } from './phrases';
 const reach = 160;
 /** The stop that ends a sentence: "receipt no. 209934" goes on behind its own. */
 const fullStop = '(?<!(?<![a-z])(?:no|nr|num|jg)(?=\\.\\s\\d))\\.(?=\\s|$)';
-const sentenceBreak = new RegExp(`[!?;。、\\n\\r|•·]|${fullStop}|,(?=\\s)|\\s[-–—/]\\s|[()[\\]]`, 'g');
+const sentenceBreak = new RegExp(`[!?;。、\\n\\r|•·]|${fullStop}|,(?=\\s)|\\s[-–—/]\\s|[()[\\]]`, 'gu');
 /** Italian "but" is French "my" behind these. */
 const frenchMy =
   "(?<!(?<!\\p{L})(?:a|par|pour|dans|de|avec|et|chez|sur|que|qui|est|sont|sans|depuis|vends|vend|donne|ai|ete|fut|contre|vers|comme|toute|suite a|c'etait) )ma(?!\\p{L})";
@@ -17,27 +17,49 @@ const softBreak = new RegExp(
   `${phrasePattern(wordsOf('but').filter((word) => word !== 'ma')).source}|(?<!\\p{L})${frenchMy}`,
   'gu',
 );
-const hardBreak = new RegExp(`[!?;。\\n\\r|•·]|${fullStop}`, 'g');
+const hardBreak = new RegExp(`[!?;。\\n\\r|•·]|${fullStop}`, 'gu');
 
-function bounds(text: string, start: number, end: number, breaks: RegExp[]): { start: number; end: number } {
-  const from = Math.max(0, start - reach);
-  const to = Math.min(text.length, end + reach);
-  let [first, last] = [from, to];
-  for (const pattern of breaks) {
-    for (const match of text.slice(from, start).matchAll(pattern))
-      first = Math.max(first, from + match.index + match[0].length);
-    const next = text.slice(end, to).search(new RegExp(pattern.source, 'u'));
-    if (next >= 0) last = Math.min(last, end + next);
-  }
-  return { start: first, end: last };
+const clauseBreaks = [sentenceBreak, softBreak];
+const sentenceBreaks = [hardBreak];
+
+/** Where the clause or sentence begins that a place stands in, or that ends there. */
+function opening(text: string, place: number, breaks: readonly RegExp[]): number {
+  const from = Math.max(0, place - reach);
+  const ahead = text.slice(from, place);
+  const ends = breaks.flatMap((stop) =>
+    Array.from(ahead.matchAll(stop), ({ index, 0: found }) => index + found.length),
+  );
+  return from + Math.max(0, ...ends);
+}
+
+/** Where the clause or sentence ends that a place stands in, or that begins there. */
+function closing(text: string, place: number, breaks: readonly RegExp[]): number {
+  const behind = text.slice(place, place + reach);
+  const stops = breaks.map((stop) => behind.search(stop)).filter((at) => at >= 0);
+  return place + Math.min(behind.length, ...stops);
 }
 
 /** The clause around a range of folded text: up to a comma, bracket, "but" or the end of the sentence. */
-export const clauseAround = (text: string, start: number, end: number) =>
-  bounds(text, start, end, [sentenceBreak, softBreak]);
+export const clauseAround = (text: string, start: number, end: number) => ({
+  start: opening(text, start, clauseBreaks),
+  end: closing(text, end, clauseBreaks),
+});
 
 /** The sentence around a range of folded text. */
-export const sentenceAround = (text: string, start: number, end: number) => bounds(text, start, end, [hardBreak]);
+export const sentenceAround = (text: string, start: number, end: number) => ({
+  start: opening(text, start, sentenceBreaks),
+  end: closing(text, end, sentenceBreaks),
+});
+
+/** What stands ahead of a place in its clause, and behind it; the same in its sentence. */
+export const aheadInClause = (text: string, place: number): string =>
+  text.slice(opening(text, place, clauseBreaks), place);
+export const behindInClause = (text: string, place: number): string =>
+  text.slice(place, closing(text, place, clauseBreaks));
+export const aheadInSentence = (text: string, place: number): string =>
+  text.slice(opening(text, place, sentenceBreaks), place);
+export const behindInSentence = (text: string, place: number): string =>
+  text.slice(place, closing(text, place, sentenceBreaks));
 
 /** The clause that a comma parts from the one that starts at a place; null where no comma does. */
 export const clauseBeforeComma = (text: string, clauseStart: number): { start: number; end: number } | null =>
@@ -56,8 +78,7 @@ const seems = new RegExp(
 );
 /** "Looks unused in the pictures, but the corners are rubbed", "looks like KV0975 in the photo but says KV0915". */
 export function isOnlySeeming(text: string, start: number, end: number): boolean {
-  const clause = clauseAround(text, start, end);
-  return seems.test(text.slice(clause.start, start)) && isSetAgainst(text, start, end);
+  return seems.test(aheadInClause(text, start)) && isSetAgainst(text, start, end);
 }
 
 /** Longer than any phrase together with what may stand behind it. */
@@ -82,14 +103,13 @@ const reasons = phrasePattern(wordsOf('because', 'it-follows').filter((word) => 
  * words before them in the same clause, or a Japanese one right after.
  */
 export function isNegated(text: string, start: number, end: number): boolean {
-  const clause = clauseAround(text, start, end);
-  const ahead = text.slice(clause.start, start);
+  const ahead = aheadInClause(text, start);
   const reason = Math.max(0, ...Array.from(ahead.matchAll(reasons), ({ index }) => index));
   const before = ahead.slice(reason).replace(notNegating, (found) => ' '.repeat(found.length));
   const last = lastEnd(negations, before);
   if (last > 0 && (before.slice(last).match(/[\p{L}\p{N}]+/gu) ?? []).length <= 4) return true;
-  if (negatedAfter.test(text.slice(end, end + 16)) || closesDenied.test(text.slice(end, clause.end))) return true;
-  return saidWrongly.test(text.slice(end, sentenceAround(text, start, end).end));
+  if (negatedAfter.test(text.slice(end, end + 16)) || closesDenied.test(behindInClause(text, end))) return true;
+  return saidWrongly.test(behindInSentence(text, end));
 }
 
 /** "Somebody told me that it is of Spain, which is not true", "current ones have satin, this one does not". */
@@ -132,15 +152,15 @@ export function isAboutAnother(text: string, start: number, end: number): boolea
     laterOnes.test(text.slice(Math.max(clause.start, start - 60), Math.min(clause.end, end + 60))) ||
     othersBehind.test(text.slice(end, end + 8)) ||
     ownsAnother.test(text.slice(end, end + 32)) ||
-    isOfAnothersPiece(text.slice(sentenceAround(text, start, end).start, start)) ||
-    isNotOffered(text.slice(end, clause.end), clauseBehind(text, clause.end))
+    isOfAnothersPiece(aheadInSentence(text, start)) ||
+    isNotOffered(text.slice(end, clause.end), nextClause(text, clause.end))
   );
 }
 
 /** The words of a sentence that stand in the clause behind a comma, or behind the bracket that a place stands in. */
-function clauseBehind(text: string, at: number): string {
+function nextClause(text: string, at: number): string {
   const joint = /^[)\]]?,?\s?(?<=[,)\]]\s?)|^[([]\s?|^\s[-–—]\s/.exec(text.slice(at, at + 4));
   if (!joint) return '';
   const start = at + joint[0].length;
-  return text.slice(start, clauseAround(text, start, start).end);
+  return behindInClause(text, start);
 }

@@ -1,5 +1,5 @@
 import type { Condition } from '../listing/types';
-import { clauseAround, isAboutAnother, isNegated, isOnlySeeming, sentenceAround } from './clause';
+import { aheadInClause, clauseAround, isAboutAnother, isNegated, isOnlySeeming, sentenceAround } from './clause';
 import { foldWords, type Said } from './fold';
 import { isOfFormerPart } from './former-part';
 import { tableWords, topicFinder, wordsOf } from './lexicon';
@@ -88,8 +88,7 @@ const isFresh = (value: Condition): value is 'new' | 'unused' => value === 'new'
 
 const codes = phrasePattern(wordsOf('code-noun'), 'u');
 /** "The stamp is worn", "il timbro e consumato": said of the code alone. */
-const isFlawOfCode = (text: string, start: number, end: number): boolean =>
-  codes.test(text.slice(clauseAround(text, start, end).start, start));
+const isFlawOfCode = (text: string, start: number): boolean => codes.test(aheadInClause(text, start));
 
 const back = phraseTest(wordsOf('sent-back'));
 /** "Send it back within 30 days, unworn": how a piece has to be that goes back. */
@@ -123,7 +122,7 @@ export function findConditions(text: string, opens = false): Said<Condition>[] {
     if (bare.has(said) && !negated && !newOfPiece(folded.text, start, end, opens)) continue;
     if (isOfReturn(folded.text, start, end)) continue;
     if (isFresh(said.value) && isNewOfElse(folded.text, [start, end], said.value, things)) continue;
-    if ((said.value === 'worn' || said.value === 'damaged') && isFlawOfCode(folded.text, start, end)) continue;
+    if ((said.value === 'worn' || said.value === 'damaged') && isFlawOfCode(folded.text, start)) continue;
     if (isFresh(said.value) && isOnlySeeming(folded.text, start, end)) continue;
     if (isAboutAnother(folded.text, start, end) || isAboutThing(folded.text, start, end)) continue;
     const value = negated ? denied[said.value] : said.value;

@@ -2,6 +2,10 @@ export { namesAnothersPiece } from './another';
 export { type Availability, findAvailability } from './availability';
 export { findBids } from './bids';
 export {
+  aheadInClause,
+  aheadInSentence,
+  behindInClause,
+  behindInSentence,
   clauseAround,
   clauseBeforeComma,
   isAboutAnother,

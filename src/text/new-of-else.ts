@@ -1,4 +1,4 @@
-import { clauseAround, isDenial, rightAhead, sentenceAround } from './clause';
+import { aheadInClause, aheadInSentence, clauseAround, isDenial, rightAhead, sentenceAround } from './clause';
 import { anyLanguage } from './each-language';
 import { foldedSet, foldWords } from './fold';
 import { japanese } from './japanese';
@@ -40,7 +40,7 @@ const wasBehind = new RegExp(`^\\s(?:${past})\\s`, 'u');
 /** "It was brand new when she got it", "neu war sie teuer"; "it was never used" still holds. */
 const wasSo = (text: string, start: number, end: number): boolean =>
   !isDenial(text.slice(start, end)) &&
-  (wasAhead.test(text.slice(clauseAround(text, start, end).start, start)) || wasBehind.test(text.slice(end, end + 12)));
+  (wasAhead.test(aheadInClause(text, start)) || wasBehind.test(text.slice(end, end + 12)));
 
 const verb = `(?:${phrasePattern(wordsOf('is')).source}|esta|estan|sta)`;
 const article = phrasePattern(wordsOf('article', 'possessive')).source;
@@ -53,7 +53,7 @@ const onlyAhead = new RegExp(`^\\s?(?:${only})\\s(?:${article})\\s[\\p{L}-]{2,20
 const forThis = new RegExp(`^\\s(?:${anyLanguage(ofWhat)})\\s(?:${article})\\s?`, 'u');
 /** "Unworn is only the strap", "just the keyring is unused", "état neuf pour la housse", "新品なのはベルトだけ": the rest is not. */
 export const isOfOnePart = (text: string, start: number, end: number): boolean =>
-  onlyBehind.test(text.slice(end, end + 40)) || onlyAhead.test(text.slice(clauseAround(text, start, end).start, start));
+  onlyBehind.test(text.slice(end, end + 40)) || onlyAhead.test(aheadInClause(text, start));
 const isOfThingBehind = (text: string, end: number, things: RegExp): boolean => {
   const led = forThis.exec(text.slice(end, end + 32));
   return led !== null && text.slice(end + led[0].length, end + led[0].length + 32).search(things) === 0;
@@ -64,7 +64,7 @@ const wanted = new RegExp(`^[^。、]{0,10}?(?:${wantsOneJapanese})`, 'u');
 const likened = new RegExp(`^(?:${phrasePattern(topics.likened.ja).source}|みたい|の(?:頃|ころ|時|とき))`, 'u');
 /** "Wer Neuware will", "新品のような状態を求める方は", "新品の頃は": what somebody looks for, or what it is likened to. */
 const isWantedOrLikened = (text: string, start: number, end: number): boolean =>
-  whoever.test(text.slice(sentenceAround(text, start, end).start, start)) ||
+  whoever.test(aheadInSentence(text, start)) ||
   (japanese.test(text.slice(start, end)) &&
     (wanted.test(text.slice(end, end + 24)) || likened.test(text.slice(end, end + 8))));
 
@@ -75,7 +75,7 @@ const fewWordsAhead = /^\s?(?:[\p{L}']{1,10}\s?){0,2}$/u;
 function isOfNewPrice(text: string, start: number, end: number): boolean {
   const behind = text.slice(end, Math.min(sentenceAround(text, start, end).end, end + 60));
   const sum = behind.search(/\d/);
-  const ahead = text.slice(clauseAround(text, start, end).start, start);
+  const ahead = aheadInClause(text, start);
   return sum > 0 && costs.test(behind) && fewWordsAhead.test(ahead);
 }
 

@@ -3,7 +3,8 @@ import { japanese } from './japanese';
 
 /** Short words that are often the end or the middle of a longer one: "ブロック" holds "ロック", "ブルース" "ブルー". */
 const shortKatakana = /^(?:タブ|ロック|ピンク|ブラス|グレー|ブルー|ウール|リネン)$/;
-const escapeWord = (word: string) => word.replace(/[.+?^${}()|[\]\\/]/g, '\\$&');
+/** Words as a pattern over folded text has them as they stand. */
+export const literally = (words: string): string => words.replace(/[.*+?^${}()|[\]\\/]/g, '\\$&');
 
 /** Longer than any phrase's gap between words needs to be, short enough to keep matching linear. */
 const gap = '[\\s\\-_/]{1,3}';
@@ -36,7 +37,7 @@ function bodyOf(folded: string): string {
   if (plainWords.test(folded)) return folded.replaceAll(' ', gap);
   const body = folded
     .split(' ')
-    .map((word) => escapeWord(word).replaceAll('*', '\\p{L}{0,12}').replaceAll('#', '\\d{1,6}'))
+    .map((word) => literally(word).replaceAll('\\*', '\\p{L}{0,12}').replaceAll('#', '\\d{1,6}'))
     .join(gap);
   return japanese.test(folded) ? body.replaceAll(gap, '\\s?') : body;
 }

@@ -1,5 +1,5 @@
 import { type Folded, foldWords } from './fold';
-import { listOf, spellingsOf } from './phrases';
+import { listOf, literally, spellingsOf } from './phrases';
 
 /*
  * What sellers cut short where each word costs them time: "acq. nel 1999", "ds la poche", "bght in 98". Each stands for
@@ -51,15 +51,13 @@ interface ShortForms {
   words: Map<string, string>;
 }
 
-const escaped = (short: string) => short.replace(/[./]/g, '\\$&');
-
 function readRow(language: Language): ShortForms {
   const pairs = listOf(rows[language]).map((pair) => foldWords(pair).text.split('=') as [string, string]);
   const words = new Map([...pairs, ...compoundsOf(language)]);
   const longestFirst = [...words.keys()].sort((a, b) => b.length - a.length);
   return {
     words,
-    pattern: new RegExp(`(?<![\\p{L}\\d'])(?:${longestFirst.map(escaped).join('|')})(?![\\p{L}'])`, 'gu'),
+    pattern: new RegExp(`(?<![\\p{L}\\d'])(?:${longestFirst.map(literally).join('|')})(?![\\p{L}'])`, 'gu'),
   };
 }
 

@@ -3,7 +3,7 @@ import { japanese } from '../../text/japanese';
 import { labelOf } from '../../text/label';
 import { wordsOf } from '../../text/lexicon';
 import { colourWords } from '../../text/material-words';
-import { phraseTest } from '../../text/phrases';
+import { literally, phraseTest, textPattern } from '../../text/phrases';
 import { findPlaces } from '../../text/place';
 import { plainWords } from '../../text/plain-words';
 import { type Draft, likeliest, type Provenance, propose } from '../draft';
@@ -49,7 +49,7 @@ function readRow(row: string, told: string, draft: Draft, from: Provenance): voi
   if (ofColour.length > 1 || graded.length > 1) return;
   const others = tags.filter((tag) => !ofColour.includes(tag) && !graded.includes(tag));
   const isTold = (name: string) =>
-    new RegExp(`(?<!\\p{L})${escaped(foldWords(name).text.trim())}(?!\\p{L})`, 'u').test(told);
+    textPattern(`(?<!\\p{L})${literally(foldWords(name).text.trim())}(?!\\p{L})`).test(told);
   const names = others.filter((tag) => isName(tag) && tag !== likeliest(draft.seller.name));
   const maker = names.filter(isTold);
   const known = maker.length === 1 ? maker[0] : undefined;
@@ -61,5 +61,3 @@ function readRow(row: string, told: string, draft: Draft, from: Provenance): voi
   for (const colour of ofColour) propose(draft.colour, colour, { ...from, confidence: 0.5 });
   for (const grade of graded) propose(draft.condition, readConditionWords(grade), { ...from, confidence: 0.6 }, grade);
 }
-
-const escaped = (words: string): string => words.replace(/[.*+?^${}()|[\]\\/-]/g, '\\$&');

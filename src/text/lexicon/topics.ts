@@ -142,6 +142,7 @@ import otherWork from './other-work.json' with { type: 'json' };
 import othersKin from './others-kin.json' with { type: 'json' };
 import outOf from './out-of.json' with { type: 'json' };
 import outlet from './outlet.json' with { type: 'json' };
+import ownHouse from './own-house.json' with { type: 'json' };
 import packagingOnly from './packaging-only.json' with { type: 'json' };
 import paperOrKey from './paper-or-key.json' with { type: 'json' };
 import parcel from './parcel.json' with { type: 'json' };
@@ -374,6 +375,7 @@ export const topics = {
   'others-kin': othersKin,
   'out-of': outOf,
   outlet,
+  'own-house': ownHouse,
   'packaging-only': packagingOnly,
   'paper-or-key': paperOrKey,
   parcel,

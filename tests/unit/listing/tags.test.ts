@@ -18,6 +18,8 @@ describe('tags side by side', () => {
     [['Velgrave', 'Noir', 'Très bon état'], 'Petit sac', ['Velgrave', 'Noir', 'used-very-good']],
     [['カワモリ', 'ブラック', '美品'], 'トートバッグ', ['カワモリ', 'ブラック', 'used-very-good']],
     [['Blau', 'Gut'], 'Tasche', [null, 'Blau', 'used']],
+    [['Merle-Aubin', 'Rouge'], 'Pochette merle-aubin', ['Merle-Aubin', 'Rouge', null]],
+    [['Olmstedt (Wien)', 'Blau'], 'Tasche von Olmstedt (Wien)', ['Olmstedt (Wien)', 'Blau', null]],
   ])('%j tell of the piece', (tags, title, wanted) => {
     expect(read(tags, title)).toEqual(wanted);
   });

@@ -17,6 +17,7 @@ export const smallWords: readonly Topic[] = [
   'nothing-else',
   'noticeable',
   'other-work',
+  'own-house',
   'range-opens',
   'repair-noun',
   'shop',
