@@ -1,4 +1,4 @@
-import { foldWords, type Label, labelOf, partWords, tableWords, wordsOf } from '../text';
+import { foldWords, type Label, labelOf, partWords, rightBehind, tableWords, wordsOf } from '../text';
 
 /*
  * Sellers answer in one breath what they are asked: "Innen? Wildleder", "Q: date code? A: HJ1929". A question that only
@@ -43,7 +43,7 @@ export function asLabelled(listed: string): string {
     const words = text.slice(opens, index);
     const ahead = text.slice(Math.max(done, opens - 8), opens);
     const before = markBefore.exec(ahead)?.[0].length ?? 0;
-    const behind = markBehind.exec(text.slice(index + 1))?.[0].length ?? 0;
+    const behind = markBehind.exec(rightBehind(text, index + 1))?.[0].length ?? 0;
     const label =
       /\S/.test(text.slice(index + 1, index + 8)) && isLabel(words.replace(/^\s?¿?/, '').replace(/は?\s?$/, ''));
     if (!label && behind === 0) continue;

@@ -1,4 +1,5 @@
 import type { MakerFile } from '../maker/types';
+import { phraseFinder } from '../text';
 
 /** Remembers what was built for the last list of maker files: patterns over all their words are large. */
 export function rememberForMakers<T>(build: (makers: MakerFile[]) => T): (makers: MakerFile[]) => T {
@@ -9,3 +10,8 @@ export function rememberForMakers<T>(build: (makers: MakerFile[]) => T): (makers
     return last.built;
   };
 }
+
+/** Finds makers by all that their files call them. */
+export const nameFinder = rememberForMakers((makers) =>
+  phraseFinder<string>(Object.fromEntries(makers.map(({ maker, aliases }) => [maker, [maker, ...aliases]]))),
+);

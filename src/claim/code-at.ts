@@ -1,4 +1,4 @@
-import { dimensionLetters, withoutEnd } from '../text';
+import { dimensionLetters, rightBehind, withoutEnd } from '../text';
 import { hasUnitBehind } from './unit-behind';
 
 /** "K V 0 9 1 5", "KV 0 9 / 1 5", "14 C 50 M 37", "10 / 27", "K.V. 0 9 1 5", a letter in brackets for one in a frame, or up to four groups. */
@@ -38,7 +38,7 @@ export function codeAt(text: string, start: number): string | null {
     const behind = text[start - 1] === '"' && text[end] === '"' ? end + 1 : end;
     if (
       looksLikeCode(code) &&
-      !/^[\p{Script=Latin}\p{N}]/u.test(text.slice(behind, behind + 1)) &&
+      !/^[\p{Script=Latin}\p{N}]/u.test(rightBehind(text, behind)) &&
       !hasUnitBehind(text, behind, code)
     )
       return code;

@@ -1,6 +1,6 @@
 import { decodeExactly } from '../code';
 import type { MakerFile } from '../maker/types';
-import { aheadInSentence, phraseTest, wordsOf } from '../text';
+import { aheadInSentence, phraseTest, rightBehind, wordsOf } from '../text';
 import { hasUnitBehind } from './unit-behind';
 
 /*
@@ -83,7 +83,7 @@ function fitAt(
   if (plain.length < fewest || plain.length > 16 || (plain.match(/\d/g) ?? []).length < 2) return null;
   const end = start + code.length;
   // "A 1985 bag": an article and a year.
-  if (/^A (?:1[89]|20)\d\d$/.test(code) && /^\s\p{L}/u.test(text.slice(end))) return null;
+  if (/^A (?:1[89]|20)\d\d$/.test(code) && /^\s\p{L}/u.test(rightBehind(text, end))) return null;
   if (hasUnitBehind(text, end, code)) return null;
   const ahead = aheadInSentence(text, start).slice(-reach * 2);
   const file = otherCode.test(ahead.slice(-reach)) ? undefined : fitting(bare(code), makers);

@@ -5,6 +5,7 @@ import {
   isAboutAnother,
   phrasePattern,
   phraseTest,
+  rightBehind,
   sentenceAround,
   sourceRange,
   textPattern,
@@ -47,7 +48,7 @@ const ofTrade = textPattern(
   `^[^.!?;,\\n]{0,32}?(?:${phrasePattern(wordsOf('is')).source})\\s?(?:\\p{L}{1,6}\\s){0,2}(?:\\p{L}{1,3}')?(?:${phraseTest(wordsWithout(wordsOf('shop'), 'own-house')).source})`,
 );
 const isOfTrade = (text: string, { start, code }: { start: number; code: string }): boolean =>
-  ofTrade.test(text.slice(start + code.length));
+  ofTrade.test(rightBehind(text, start + code.length));
 
 /** Codes that the seller quotes, as written. */
 export function codeClaims(passages: Passage[], makers: MakerFile[]): ClaimDraft[] {

@@ -1,6 +1,7 @@
 import type { Listing } from '../listing/types';
 import { findConditions, foldWords, phraseTest, type Said, wordsOf } from '../text';
 import { type ClaimDraft, isDataTerm, type Passage, saidIn, saidInData } from './passage';
+import { runsOf } from './runs';
 
 type Found = Said<Listing['condition'][number]['value']>;
 
@@ -12,13 +13,10 @@ const ofThisOne = phraseTest(wordsOf('this-one'));
 
 /** The grades that are said of the piece, without a legend's: "N: new, A: like new, B: used …". */
 function withoutLegend(text: string, found: readonly Found[]): Found[] {
-  const rows: Found[][] = [];
-  for (const said of found) {
-    const row = rows.at(-1);
-    const gap = row ? text.slice(row.at(-1)?.end, said.start) : '';
-    if (row && gap.length <= nextInLegend && !ofThisOne.test(foldWords(gap).text)) row.push(said);
-    else rows.push([said]);
-  }
+  const rows = runsOf(found, (before, said) => {
+    const gap = text.slice(before.end, said.start);
+    return gap.length <= nextInLegend && !ofThisOne.test(foldWords(gap).text);
+  });
   return rows.flatMap((row) => (new Set(row.map(({ value }) => value)).size >= fewestOfLegend ? [] : row));
 }
 

@@ -5,6 +5,7 @@ import {
   clauseAround,
   findPlaces,
   phraseTest,
+  rightBehind,
   sourceRange,
   textPattern,
   wordsOf,
@@ -33,7 +34,7 @@ function headsOrFollowsPiece(text: string, start: number): boolean {
 export function isBeforeYear(text: string, start: number, end: number): boolean {
   const ahead = aheadInClause(text, start);
   const opens = start - ahead.length;
-  return ahead.trim() === '' && bareYear.test(text.slice(end)) && headsOrFollowsPiece(text, opens);
+  return ahead.trim() === '' && bareYear.test(rightBehind(text, end)) && headsOrFollowsPiece(text, opens);
 }
 
 /** Whether a year is when a dealer's line has the piece made: nothing but a country stands in the clause ahead of it. */

@@ -1,4 +1,5 @@
 import {
+  aheadInSentence,
   clauseAround,
   type FoundDate,
   isLeftOpen,
@@ -118,7 +119,7 @@ function dateOf(from: Passage, dates: readonly FoundDate[], at: Place) {
   if (!ahead) return null;
   const gap = text.slice(ahead.range[1], at.start).replace(doers, ' ');
   // "Bought in 1994, relined": a date that follows a verb of its own is that one's.
-  const own = text.slice(Math.max(at.sentence.start, ahead.range[0] - 32), ahead.range[0]);
+  const own = aheadInSentence(text, ahead.range[0]).slice(-32);
   if (gap.length > reach || /[,;]/.test(gap) || ofElse.test(gap)) return null;
   return namesOther(own) ? null : ahead.date.span;
 }

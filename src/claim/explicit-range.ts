@@ -9,13 +9,15 @@ const longestMaking = 12;
 const longestOfCode = 4;
 const rangeOpens = textPattern(`(?:${phrasePattern(wordsOf('range-opens')).source})\\s?$`);
 
+const yearOf = (day: string): number => Number(day.slice(0, 4));
+
 /** "Made between 1990 and 1994"; years from and to that nothing says to be of the making are of something that lasted. */
 export function isMadeWithin({ span, start, end }: FoundDate, before: string, after: string): boolean {
-  const [from, to] = [span.from, span.to].map((day) => (day === null ? null : Number(day.slice(0, 4))));
-  if (from === null || to === null || from === undefined || to === undefined) return tellsMaking.test(before);
-  if (to - from > longestMaking) return false;
+  if (span.from === null || span.to === null) return tellsMaking.test(before);
+  const years = yearOf(span.to) - yearOf(span.from);
+  if (years > longestMaking) return false;
   // "B1042173, so 2002-2004": what a table tells of a code.
-  if (to - from <= longestOfCode && !rangeOpens.test(before)) return true;
+  if (years <= longestOfCode && !rangeOpens.test(before)) return true;
   return tellsMaking.test(before) || tellsMaking.test(after) || before.trim() === '' || end - start <= longestBare;
 }
 /** "1990-94", "1990/1994": written as a date of making is. */

@@ -1,4 +1,12 @@
-import { clauseAround, clauseBeforeComma, phrasePattern, rightAhead, textPattern, wordsOf } from '../text';
+import {
+  aheadInClause,
+  clauseBeforeComma,
+  phrasePattern,
+  rightAhead,
+  rightBehind,
+  textPattern,
+  wordsOf,
+} from '../text';
 
 /** What such a piece is called. */
 export const bagNouns = phrasePattern(wordsOf('bag'));
@@ -23,13 +31,14 @@ const bagBehind = textPattern(`^(?:er)?\\s(?:\\p{L}{1,15}\\s)?(?:${bagNouns.sour
 
 /** Whether a year belongs to another bag that something of this one was taken from. */
 export const isOfGiver = (text: string, start: number, end: number): boolean =>
-  giver.test(rightAhead(text, start)) && bagBehind.test(text.slice(end));
+  giver.test(rightAhead(text, start)) && bagBehind.test(rightBehind(text, end));
 
 /** Whether the clause brings in another piece before the words at `start`: what follows is said of that one. */
 export function isOfCompanion(text: string, start: number, end: number): boolean {
-  const clause = clauseAround(text, start, end);
-  if (companion.test(text.slice(clause.start, start))) return true;
+  const ahead = aheadInClause(text, start);
+  if (companion.test(ahead)) return true;
   // The words may open the clause themselves: "made in Spain".
-  const before = goesOn.test(text.slice(clause.start, end)) ? clauseBeforeComma(text, clause.start) : null;
+  const goes = goesOn.test(ahead + text.slice(start, end));
+  const before = goes ? clauseBeforeComma(text, start - ahead.length) : null;
   return before !== null && companion.test(text.slice(before.start, before.end));
 }

@@ -1,23 +1,24 @@
 import type { MakerFile } from '../maker/types';
 import {
   accessoryWords,
+  aheadInClause,
   anyLanguage,
-  clauseAround,
+  behindInClause,
   type Hit,
   isDenial,
   isLeftOpen,
   isNegated,
   jointWords,
-  phraseFinder,
   phrasePattern,
   phraseTest,
   rightAhead,
+  rightBehind,
   sourceRange,
   textPattern,
   topicFinder,
   wordsOf,
 } from '../text';
-import { rememberForMakers } from './by-makers';
+import { nameFinder } from './by-makers';
 import type { StatedMaker } from './maker';
 import { partBeside } from './parts';
 import { type ClaimDraft, type Passage, saidIn } from './passage';
@@ -37,12 +38,7 @@ const after = textPattern(`^[\\s"'-]{0,3}(?:${phrasePattern(wordsOf('hedge-behin
 
 /** Whether a maker's name is hedged where it stands: "Ondrasse style", "inspired by Ondrasse", "Ondrasse風". */
 export const isHedgedName = (text: string, start: number, end: number): boolean =>
-  before.test(rightAhead(text, start)) || after.test(text.slice(end));
-
-const nameFinder = rememberForMakers((makers) => {
-  const names = Object.fromEntries(makers.map((file) => [file.maker, [file.maker, ...file.aliases]]));
-  return makers.length > 0 ? phraseFinder<string>(names) : () => [];
-});
+  before.test(rightAhead(text, start)) || after.test(rightBehind(text, end));
 
 /**
  * Everything that says or hints that another hand than the named maker's made the piece. What is likened to another
@@ -96,8 +92,7 @@ const endsInOriginal = new RegExp(`(?:${anyLanguage(jointWords.original)})$`, 'i
 function isOfPart(text: string, { foldedStart, foldedEnd, words }: Hit<string>): boolean {
   if (!endsInOriginal.test(words)) return false;
   if (partBeside(text, foldedStart, foldedEnd) !== null) return true;
-  const clause = clauseAround(text, foldedStart, foldedEnd);
-  return accessories.test(text.slice(clause.start, clause.end));
+  return accessories.test(`${aheadInClause(text, foldedStart)}|${behindInClause(text, foldedEnd)}`);
 }
 
 const needsName = textPattern(`^(?:${anyLanguage(jointWords.needsName)})$`);
@@ -114,8 +109,8 @@ function isOfLook(from: Passage, hit: Hit<string>, names: readonly Hit<string>[]
   if (!open && !comparison.test(said)) return false;
   if (names.some((name) => isBehind(hit, name))) return false;
   // "De toute façon", "in stile con": said of a maker only where a name follows.
-  if (open) return !/^\s\p{Lu}/u.test(from.text.slice(hit.end));
-  return lookNamed.test(from.text.slice(hit.end));
+  if (open) return !/^\s\p{Lu}/u.test(rightBehind(from.text, hit.end));
+  return lookNamed.test(rightBehind(from.text, hit.end));
 }
 /** How far behind "inspired by" a maker's name still belongs to it. */
 const nearName = 40;
@@ -124,7 +119,7 @@ const isBehind = ({ end }: Hit<string>, { start }: Hit<string>) => start >= end 
 /** The name with the hedging word beside it. */
 function widened({ folded, text }: Passage, hit: Hit<string>) {
   const left = before.exec(rightAhead(folded.text, hit.foldedStart));
-  const right = after.exec(folded.text.slice(hit.foldedEnd));
+  const right = after.exec(rightBehind(folded.text, hit.foldedEnd));
   const { start, end } = sourceRange(
     folded,
     left ? hit.foldedStart - left[0].length : hit.foldedStart,

@@ -5,6 +5,7 @@ import {
   phrasePattern,
   phraseTest,
   rightAhead,
+  rightBehind,
   textPattern,
   wordsOf,
 } from '../text';
@@ -35,7 +36,7 @@ const ofDesign = textPattern(
 /** Whether words tell of what the piece looks like, and not of when it was made. */
 export function isOnlyLook(text: string, start: number, end: number): boolean {
   const ahead = aheadInClause(text, start);
-  return after.test(text.slice(end)) || before.test(ahead) || compared.test(ahead) || ofDesign.test(ahead);
+  return after.test(rightBehind(text, end)) || before.test(ahead) || compared.test(ahead) || ofDesign.test(ahead);
 }
 
 const likenedAhead = textPattern(
@@ -44,4 +45,4 @@ const likenedAhead = textPattern(
 const likenedBehind = /^(?:の(?:よう|ごとく)|みたい|っぽ)/u;
 /** "It feels like faux leather", "合皮のように軽い": what something is likened to, and not what it is. */
 export const isLikened = (text: string, start: number, end: number): boolean =>
-  likenedAhead.test(rightAhead(text, start)) || likenedBehind.test(text.slice(end));
+  likenedAhead.test(rightAhead(text, start)) || likenedBehind.test(rightBehind(text, end));

@@ -1,3 +1,4 @@
+import { spansMeet } from '../span';
 import type { ClaimDraft } from './passage';
 import type { ClaimOf } from './types';
 
@@ -11,13 +12,10 @@ export interface PlacedDate {
 }
 type Dated = Omit<ClaimOf<'made' | 'bought'>, 'id'>;
 const isDated = (claim: ClaimDraft): claim is Dated & ClaimDraft => claim.kind === 'made' || claim.kind === 'bought';
-const [ever, never] = ['0000-01-01', '9999-12-31'];
 
 /** Whether a piece made in one span may be what the other is told of: made then as well, or bought then or later. */
-function goesWith({ span }: Dated, other: Dated): boolean {
-  const startsInTime = (span.from ?? ever) <= (other.span.to ?? never);
-  return startsInTime && (other.kind === 'bought' || (other.span.from ?? ever) <= (span.to ?? never));
-}
+const goesWith = ({ span }: Dated, other: Dated): boolean =>
+  spansMeet(span, other.kind === 'made' ? other.span : { ...other.span, from: null });
 
 /**
  * A year that only stands by itself is of something else where a date that is surely the piece's does not go with it: it

@@ -11,6 +11,7 @@ import {
   phrasePattern,
   phraseTest,
   rightAhead,
+  rightBehind,
   sourceRange,
   textPattern,
   wordsOf,
@@ -131,7 +132,7 @@ function countedLot({ folded }: Passage): Lot | null {
   const found = counted.exec(folded.text);
   if (!found) return null;
   const end = found.index + found[0].length;
-  return twoInOne.test(folded.text.slice(end))
+  return twoInOne.test(rightBehind(folded.text, end))
     ? null
     : { words: sourceRange(folded, found.index, end).words, pieces: [] };
 }

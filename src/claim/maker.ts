@@ -1,18 +1,14 @@
 import type { Listing } from '../listing/types';
 import { findMaker, plainName } from '../maker';
 import type { MakerFile } from '../maker/types';
-import { type Hit, phraseFinder, phrasePattern, rightAhead, tableWords, textPattern, wordsOf } from '../text';
+import { type Hit, phrasePattern, rightAhead, tableWords, textPattern, wordsOf } from '../text';
 import { isOfAnotherThing } from './another-thing';
-import { rememberForMakers } from './by-makers';
+import { nameFinder } from './by-makers';
 import { isHedgedName } from './hedged-authorship';
 import { makerNamed, unknownInTitle } from './name-words';
 import { type ClaimDraft, foldedRange, type Passage, saidIn, saidInData, titleOf } from './passage';
 import type { Claim } from './types';
 import { isUnsaid } from './unsaid';
-
-const nameFinder = rememberForMakers((makers) =>
-  phraseFinder(Object.fromEntries(makers.map((file) => [file.maker, [file.maker, ...file.aliases]]))),
-);
 
 /** Who made the piece, as the listing says it plainest. */
 export interface StatedMaker {

@@ -9,7 +9,7 @@ import {
   namesAnothersPiece,
   phrasePattern,
   phraseTest,
-  sentenceAround,
+  rightBehind,
   textPattern,
   wordsOf,
   wordsWithout,
@@ -80,7 +80,7 @@ const opensText = textPattern(
 const withBehind = textPattern(`^\\s(?:${phrasePattern(wordsOf('with')).source})\\s`);
 /** "Brown bridle hide with brass fittings": what opens its sentence, and comes with parts of other materials. */
 const opensWithParts = (text: string, { start, end }: Group): boolean =>
-  withBehind.test(text.slice(end)) && opensText.test(aheadInSentence(text, start));
+  withBehind.test(rightBehind(text, end)) && opensText.test(aheadInSentence(text, start));
 
 /** Words of texture, without those that join: "grained" leaves what is of leather as it is, "lid of" does not. */
 const tellsTexture = foldedSet(
@@ -99,17 +99,14 @@ const tellsTexture = foldedSet(
 /** A sentence tells its materials once: "bridle leather, canvas" leaves open what is of canvas. */
 const barelySaidBefore = (text: string, group: Group, groups: readonly Group[]) =>
   groups.some(
-    (one) =>
-      one !== group &&
-      one.end <= group.start &&
-      one.hasMaterial &&
-      !/[.!?;。\n]/.test(text.slice(one.end, group.start)),
+    (one) => one.end <= group.start && one.hasMaterial && !/[.!?;。\n]/.test(text.slice(one.end, group.start)),
   );
 
 function namesLining(text: string, group: Group, parts: readonly Hit<Part>[]): boolean {
-  const opens = sentenceAround(text, group.start, group.end).start;
+  const opens = group.start - aheadInSentence(text, group.start).length;
   // A question and its answer are one sentence here.
-  const from = text[opens - 1] === '?' ? sentenceAround(text, opens - 2, opens - 2).start : opens;
+  const asked = opens - 1;
+  const from = text[asked] === '?' ? asked - aheadInSentence(text, asked).length : opens;
   const last = parts.filter((part) => part.foldedStart >= from && part.foldedEnd <= group.start).at(-1);
   return last?.value === 'lining' && !namesBag(text.slice(last.foldedEnd, group.start));
 }

@@ -1,6 +1,6 @@
 import type { Listing } from '../listing/types';
 import type { MakerFile } from '../maker/types';
-import { anyOf, type Hit, phrasePattern, rightAhead, textPattern, wordsOf } from '../text';
+import { anyOf, type Hit, phrasePattern, rightAhead, rightBehind, textPattern, wordsOf } from '../text';
 import { groupsIn, materialOf, vocabularyOf } from './material-groups';
 import { type Group, isBareBrass, isOfMetal, isOfPiece, isOfTitle } from './material-of-piece';
 import { partOf, partsNear } from './material-part';
@@ -32,8 +32,10 @@ const endsOfName = ({ folded }: Passage, name: RegExp | null): ReadonlyMap<numbe
       Array.from({ length: found.length }, (_, at) => [index + at, index + found.length] as const),
     ),
   );
-const isOfName = ({ text }: Passage, group: Group, ends: ReadonlyMap<number, number>): boolean =>
-  group.end <= (ends.get(group.start) ?? 0) && /^\p{Lu}/u.test(text.slice(group.sourceStart));
+function isOfName({ text }: Passage, { start, end, sourceStart }: Group, ends: ReadonlyMap<number, number>): boolean {
+  const nameEnd = ends.get(start);
+  return nameEnd !== undefined && end <= nameEnd && /^\p{Lu}/u.test(rightBehind(text, sourceStart));
+}
 
 /** Materials and colours per part. Without a part near, a material beside a word for the piece is the body's. */
 export function materialClaims(passages: Passage[], listing: Listing, makers: MakerFile[]): ClaimDraft[] {

@@ -2,6 +2,7 @@ import type { Listing } from '../listing/types';
 import { isAboutAnother, parseMeasures } from '../text';
 import { notPlaced } from './not-placed';
 import { type ClaimDraft, foldedRange, type Passage, saidIn, saidInData } from './passage';
+import { runsOf } from './runs';
 import { isSaidOfThing } from './subject';
 
 /** Measurements of the text, else those of the page's own data. */
@@ -37,12 +38,7 @@ const withinRow = 16;
 
 /** Sizes stated in two languages, or above and again below, are said once: a row of the same sides gives no more. */
 function withoutRepeats(drafts: readonly ClaimDraft[]): ClaimDraft[] {
-  const rows: ClaimDraft[][] = [];
-  for (const draft of drafts) {
-    const before = rows.at(-1)?.at(-1);
-    if (before && draft.at.start - before.at.end <= withinRow) rows.at(-1)?.push(draft);
-    else rows.push([draft]);
-  }
+  const rows = runsOf(drafts, (before, draft) => draft.at.start - before.at.end <= withinRow);
   const seen = new Set<string>();
   const named = drafts.filter(isNamed);
   const namedSides = new Set(named.map(sideOf));

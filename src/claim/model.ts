@@ -9,6 +9,7 @@ import {
   jointWords,
   phraseFinder,
   phraseTest,
+  rightBehind,
   textPattern,
   topics,
   wordsOf,
@@ -41,8 +42,8 @@ const leftOpenBehind = textPattern(
 
 const isHedged = (text: string, clauseStart: number, start: number, end: number): boolean =>
   hedgeBefore.test(text.slice(clauseStart, start)) ||
-  japaneseBehind.test(text.slice(end)) ||
-  leftOpenBehind.test(text.slice(end)) ||
+  japaneseBehind.test(rightBehind(text, end)) ||
+  leftOpenBehind.test(rightBehind(text, end)) ||
   isLeftOpen(text, start, end);
 
 /** Models of the maker files by name or alias. `sure`: the files are those of the maker that the listing states. */

@@ -12,6 +12,7 @@ import {
   phraseTest,
   plainWords,
   rightAhead,
+  rightBehind,
   sourceRange,
   textPattern,
   wordsOf,
@@ -46,7 +47,7 @@ function unknownWords({ folded, text: source }: Passage, others: readonly string
     if (!/\p{L}{3}/u.test(match[0]) || places.some(({ start, end }) => start < said.end && said.start < end)) return [];
     const ahead = rightAhead(folded.text, match.index);
     if (placeAhead.test(ahead)) return [];
-    const next = /^[\s-]{0,3}(\p{L}{1,20})/u.exec(folded.text.slice(behind))?.[1] ?? '';
+    const next = /^[\s-]{0,3}(\p{L}{1,20})/u.exec(rightBehind(folded.text, behind))?.[1] ?? '';
     const opensSentence = match.index < 4 || /[.!?:;\n•·-][\s"'(]{0,4}$/u.test(ahead);
     return [{ ...said, next, opensSentence }];
   });
@@ -120,7 +121,7 @@ const joinedAhead = /(?<=^|\s)\p{Lu}[\p{L}'’-]{1,24}\s?&\s?$/u;
 export function unknownInTitle(title: Passage, others: readonly string[] = []): string | null {
   const unknown = unknownWords(title, others);
   const opening = unknown.find(
-    ({ words, end }) => opens.test(foldWords(words).text) && nextName.test(title.text.slice(end)),
+    ({ words, end }) => opens.test(foldWords(words).text) && nextName.test(rightBehind(title.text, end)),
   );
   const first = opening ?? unknown.find(({ words }) => /^\p{Lu}/u.test(words)) ?? unknown[0];
   return first ? wholeName(first, title.text) : null;
@@ -173,7 +174,7 @@ export function makerNamed(from: Passage, unknown: string | null): NamedMaker | 
 function houseOrTwoWords(from: Passage, unknown: string): NamedMaker | null {
   const found = rangeOf(from.text, unknown);
   if (!found) return null;
-  const whole = twoWords.exec(from.text.slice(found.start))?.[0] ?? '';
+  const whole = twoWords.exec(rightBehind(from.text, found.start))?.[0] ?? '';
   const name = whole.length > found.name.length && isAllUnknown(whole) ? whole : found.name;
   const isHouse = opensHouse.test(houseForm(name));
   if (!isHouse && !(twoWords.test(name) && isAllUnknown(name))) return null;

@@ -3,6 +3,7 @@ import {
   phraseFinder,
   phrasePattern,
   phraseTest,
+  rightBehind,
   sentenceAround,
   sourceRange,
   textPattern,
@@ -36,7 +37,7 @@ export function noCodeClaims(passages: Passage[]): ClaimDraft[] {
     const found = missing(from.folded).map((hit) => ({ start: hit.foldedStart, end: hit.foldedEnd }));
     for (const noun of text.matchAll(thing)) {
       const end = noun.index + noun[0].length;
-      const none = noneInField.exec(text.slice(end));
+      const none = noneInField.exec(rightBehind(text, end));
       if (none) found.push({ start: noun.index, end: end + none[0].length });
       const clause = sentenceAround(text, noun.index, end);
       const state = lost.exec(text.slice(end, Math.min(clause.end, end + 48)).split(/,\s/)[0] as string);

@@ -6,6 +6,7 @@ import {
   jointWords,
   phrasePattern,
   rightAhead,
+  rightBehind,
   sourceRange,
   Taken,
   tableWords,
@@ -61,7 +62,7 @@ function findTogether(folded: Folded): Hit<'not-vouched'>[] {
 
 function find(folded: Folded): Hit<'not-vouched'>[] {
   // "Not sure if it is real leather" is said of the material.
-  const phrases = findPhrases(folded).filter(({ foldedEnd }) => !ofMaterial.test(folded.text.slice(foldedEnd)));
+  const phrases = findPhrases(folded).filter(({ foldedEnd }) => !ofMaterial.test(rightBehind(folded.text, foldedEnd)));
   const taken = new Taken(folded.text.length);
   for (const { foldedStart, foldedEnd } of phrases) taken.take(foldedStart, foldedEnd);
   const apart = findTogether(folded).filter(({ foldedStart, foldedEnd }) => !taken.overlaps(foldedStart, foldedEnd));

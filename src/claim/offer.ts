@@ -1,5 +1,14 @@
 import type { Listing } from '../listing/types';
-import { foldWords, phrasePattern, phraseTest, tableWords, textPattern, wordsOf, wordsWithout } from '../text';
+import {
+  foldWords,
+  phrasePattern,
+  phraseTest,
+  rightBehind,
+  tableWords,
+  textPattern,
+  wordsOf,
+  wordsWithout,
+} from '../text';
 import type { Offer } from './offer-types';
 import { findParts } from './parts';
 import { type ClaimDraft, passagesOf, titleOf } from './passage';
@@ -41,7 +50,7 @@ function partOffered(title: ReturnType<typeof foldWords>): Offer['part'] {
   for (const { value, foldedStart, foldedEnd } of findParts(title)) {
     if (!severable.has(value)) continue;
     const ahead = text.slice(0, foldedStart);
-    const only = nothingElse.test(ahead.slice(-12)) || meantFor.test(text.slice(foldedEnd));
+    const only = nothingElse.test(ahead.slice(-12)) || meantFor.test(rightBehind(text, foldedEnd));
     if (only && !bags.test(ahead) && !/\d/.test(ahead)) return value as Exclude<Offer['part'], null>;
   }
   return null;

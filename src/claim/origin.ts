@@ -1,4 +1,4 @@
-import { findPlaces, isOfOnePart } from '../text';
+import { findPlaces, isOfOnePart, rightBehind } from '../text';
 import { isBeforeYear } from './country-and-year';
 import { isOfCompanion } from './goods';
 import { type ClaimDraft, foldedRange, type Passage, saidIn } from './passage';
@@ -17,7 +17,7 @@ export function originClaims(passages: Passage[]): ClaimDraft[] {
         if (place.form === 'name') return isBeforeYear(from.folded.text, start, nameEnd);
         if (place.form !== 'made-in') return false;
         const end = from.folded.text[nameEnd] === '製' ? nameEnd + 1 : nameEnd;
-        if (ofMaterial.test(from.folded.text.slice(nameEnd))) return false;
+        if (ofMaterial.test(rightBehind(from.folded.text, nameEnd))) return false;
         const { text } = from.folded;
         if (isMakingOfOther(text, start, from.title) || isOfOnePart(text, start, nameEnd)) return false;
         return !isUnsaid(text, start, end) && !isOfCompanion(text, start, end);

@@ -10,6 +10,7 @@ import {
   phrasePattern,
   phraseTest,
   rightAhead,
+  rightBehind,
   textPattern,
   wordsOf,
 } from '../text';
@@ -26,7 +27,7 @@ const bagBehind = /^(?:バッグ|バック|鞄|かばん)/u;
 export const findParts = (folded: Folded): Hit<Part>[] =>
   (find(folded) as Hit<Part>[]).filter(
     ({ foldedStart, foldedEnd }) =>
-      !kindOfBag.test(rightAhead(folded.text, foldedStart)) && !bagBehind.test(folded.text.slice(foldedEnd)),
+      !kindOfBag.test(rightAhead(folded.text, foldedStart)) && !bagBehind.test(rightBehind(folded.text, foldedEnd)),
   );
 
 /** Words for a strap by which a bag that hangs on one is called as well: "bandolera", "tracolla". */

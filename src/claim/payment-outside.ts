@@ -46,7 +46,9 @@ const instead = textPattern(`(?:${anyLanguage(jointWords.insteadOf)})\\s$`);
 /** "By transfer through the site"; "by transfer or through the site" leaves the choice. */
 function isThroughMarket(sentence: string): boolean {
   const way = marketplaceWay.exec(sentence);
-  return way !== null && !either.test(sentence.slice(0, way.index)) && !instead.test(sentence.slice(0, way.index));
+  if (way === null) return false;
+  const ahead = sentence.slice(0, way.index);
+  return !either.test(ahead) && !instead.test(ahead);
 }
 
 /** "I never ask for bank transfers", "please do not pay any of it to me by …"; "do not pay here but by …" asks for it. */

@@ -7,6 +7,7 @@ import {
   type Hit,
   phrasePattern,
   phraseTest,
+  rightBehind,
   sentenceAround,
   textPattern,
   topics,
@@ -83,7 +84,9 @@ const pronounBehind = textPattern(`^\\s(?:${phraseTest(topics['object-pronoun'].
 function takesUp(text: string, clauseStart: number, word: Hit<string>, last: Hit<Part>): boolean {
   if (last.value === 'dust-bag' || last.foldedStart < sentenceAround(text, word.foldedStart, word.foldedEnd).start)
     return false;
-  return pronoun.test(text.slice(clauseStart, word.foldedStart)) || pronounBehind.test(text.slice(word.foldedEnd));
+  return (
+    pronoun.test(text.slice(clauseStart, word.foldedStart)) || pronounBehind.test(rightBehind(text, word.foldedEnd))
+  );
 }
 
 /** "ストラップは切れたので、…付け替えました": what a Japanese sentence spoke of goes on. */

@@ -10,6 +10,7 @@ import {
   phrasePattern,
   phraseTest,
   rightAhead,
+  rightBehind,
   sourceRange,
   topicFinder,
   wordsOf,
@@ -110,7 +111,7 @@ function saidOnce({ text }: Passage, drafts: readonly Replaced[]): Replaced[] {
 
 /** "A repair of 1999", "1999年の修理": the year right beside it; "of a 1996 Messenger beyond repair" has it elsewhere. */
 const isOfYear = (text: string, { foldedStart, foldedEnd }: Hit<string>): boolean =>
-  /^(?:\s\p{L}{1,4}){0,2}\s?\(?(?:19|20)\d\d/u.test(text.slice(foldedEnd)) ||
+  /^(?:\s\p{L}{1,4}){0,2}\s?\(?(?:19|20)\d\d/u.test(rightBehind(text, foldedEnd)) ||
   /(?:19|20)\d\d年の$/u.test(rightAhead(text, foldedStart));
 
 function howDone(text: string, { value, foldedStart, foldedEnd }: Hit<string>): Pick<ClaimOf<'replaced'>, 'how'> {

@@ -17,7 +17,7 @@ function isOfPiece(label: string): boolean {
   const named = labelOf(label);
   if (named !== null || label.length > longestLabel) return ofPiece.includes(named);
   const folded = foldWords(label);
-  return more.has(folded.text.trim()) || findParts(folded).length > 0;
+  return more.has(folded.text) || findParts(folded).length > 0;
 }
 
 /**

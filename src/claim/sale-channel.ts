@@ -6,6 +6,7 @@ import {
   phrasePattern,
   phraseTest,
   rightAhead,
+  rightBehind,
   sentenceAround,
   textPattern,
   topicFinder,
@@ -38,7 +39,7 @@ const isThere = textPattern(
 function isOnlyNamed(text: string, start: number, end: number): boolean {
   const sentence = sentenceAround(text, start, end);
   if (bought.test(text.slice(sentence.start, sentence.end))) return false;
-  return isThere.test(rightAhead(text, start)) || ofMine.test(text.slice(end));
+  return isThere.test(rightAhead(text, start)) || ofMine.test(rightBehind(text, end));
 }
 
 /** Discount, outlet, sample-sale and factory-second claims; "not from an outlet" is none. */
@@ -50,7 +51,7 @@ export function saleChannelClaims(passages: Passage[]): ClaimDraft[] {
       if (isUnsaid(text, start, end) || isHearsay(text, start, end)) return [];
       if (isOnlyNamed(text, start, end) || isOfOtherGoods(text, start, end)) return [];
       // "Sample" alone is also a fabric sample or a sample photo; it has to be the piece's kind.
-      if (hit.words.toLowerCase() === 'sample' && !/^\s(?:piece|bag|item)/.test(text.slice(end))) return [];
+      if (hit.words.toLowerCase() === 'sample' && !/^\s(?:piece|bag|item)/.test(rightBehind(text, end))) return [];
       return [{ kind: 'sale-channel', channel: hit.value, ...saidIn(from, hit, 0.85) }];
     }),
   );

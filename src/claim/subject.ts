@@ -8,6 +8,7 @@ import {
   phrasePattern,
   phraseTest,
   rightAhead,
+  rightBehind,
   textPattern,
   topics,
   wordsOf,
@@ -39,7 +40,7 @@ const thingBehind = textPattern(`^[\\s-]{1,2}(${things})(?![\\s-](?:${bagNouns.s
 
 /** "With a faux leather pouch", "faux leather box": said of what stands right behind the words, if not of the piece. A belt bag is a bag. */
 export function isBeforeAccessory(text: string, end: number, title: string): boolean {
-  const found = thingBehind.exec(text.slice(end));
+  const found = thingBehind.exec(rightBehind(text, end));
   return found !== null && !title.includes(found[1] as string);
 }
 
@@ -103,7 +104,7 @@ function subjectAhead(text: string, start: number, title: string): Subject | nul
 
 /** "The dust bag is from 2019", "the wallet, which I keep, is of 1979": a date with a subject of its own, the last one before it. */
 export function isDateOfThing(text: string, start: number, end: number, title: string): boolean {
-  const behind = japaneseBehind.exec(text.slice(end));
+  const behind = japaneseBehind.exec(rightBehind(text, end));
   if (behind !== null && !title.includes(behind[1] as string)) return true;
   if (isOfAntecedent(text, start, title)) return true;
   const subject = subjectAhead(text, start, title);
@@ -133,7 +134,7 @@ const ofPurchase = phraseTest(
 export function isOfPapersThing(text: string, start: number, end: number, title: string): boolean {
   const ahead = aheadInSentence(text, start).slice(-longestAside * 2);
   const noun = ofPaper.exec(ahead)?.[1];
-  if (japanesePaper.test(ahead) && japaneseThing.test(text.slice(end))) return true;
+  if (japanesePaper.test(ahead) && japaneseThing.test(rightBehind(text, end))) return true;
   return noun !== undefined && !ofPurchase.test(noun) && !title.includes(noun);
 }
 

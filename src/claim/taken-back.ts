@@ -4,6 +4,7 @@ import {
   phrasePattern,
   phraseTest,
   rightAhead,
+  rightBehind,
   sentenceAround,
   textPattern,
   wordsOf,
@@ -21,7 +22,7 @@ const wrote = phraseTest(wordsOf('misread-before'));
 
 /** Whether the words from `start` to `end` are named as what was read or written wrongly. */
 export function isCorrected(text: string, start: number, end: number): boolean {
-  if (notAhead.test(rightAhead(text, start)) || notBehind.test(text.slice(end))) return true;
+  if (notAhead.test(rightAhead(text, start)) || notBehind.test(rightBehind(text, end))) return true;
   const clause = clauseAround(text, start, end);
   return wrote.test(text.slice(clause.start, clause.end)) || isOnlySeeming(text, start, end);
 }

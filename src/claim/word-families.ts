@@ -7,6 +7,7 @@ import {
   phrasePattern,
   phraseTest,
   rightAhead,
+  rightBehind,
   sentenceAround,
   type Topic,
   tableWords,
@@ -43,8 +44,8 @@ const saysThisIs = phraseTest(wordsOf('is', 'offering', 'this-one', 'bag', 'piec
 const oneOf = textPattern(`(?<!\\p{L})(?:${phrasePattern(wordsOf('an')).source})\\s(?:\\p{L}{1,12}\\s)?$`);
 /** "Une copie parfaite" by itself is this piece; behind other words it is one that they tell of. */
 const isOneToldOf = (ahead: string): boolean => {
-  const at = ahead.search(oneOf);
-  return at > 0 && /\p{L}/u.test(ahead.slice(0, at)) && !saysThisIs.test(ahead);
+  const one = oneOf.exec(ahead);
+  return one !== null && /\p{L}/u.test(ahead.slice(0, one.index)) && !saysThisIs.test(ahead);
 };
 const bought = phrasePattern(wordsOf('bought')).source;
 const japaneseBought = textPattern(`^(?:品)?を(?:${bought}|買|掴|つか)`);
@@ -62,7 +63,7 @@ const gradesOfCopy = (from: Passage): ClaimDraft[] =>
   copies(from).filter((draft) => {
     if (draft.polarity === 'is-not') return true;
     const { text, opens, closes, ahead } = clauseOf(from, draft);
-    const behind = text.slice(closes);
+    const behind = rightBehind(text, closes);
     if (isOneToldOf(ahead) || japaneseBought.test(behind) || ofPhoto.test(behind)) return false;
     return !isHeadedByPart(text, opens, from.title);
   });
@@ -137,7 +138,7 @@ const ageWords = (from: Passage): ClaimDraft[] =>
   saidWords(from, findAge)
     .filter(({ hit: { foldedStart, foldedEnd } }) => {
       const { text } = from.folded;
-      return !isOnlyLook(text, foldedStart, foldedEnd) && !place.test(text.slice(foldedEnd));
+      return !isOnlyLook(text, foldedStart, foldedEnd) && !place.test(rightBehind(text, foldedEnd));
     })
     .map(({ hit, polarity, said }): ClaimDraft => ({ kind: 'age-word', word: hit.value, polarity, ...said }));
 

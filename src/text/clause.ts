@@ -82,9 +82,11 @@ export function isOnlySeeming(text: string, start: number, end: number): boolean
 }
 
 /** Longer than any phrase together with what may stand behind it. */
-const nearAhead = 100;
+const near = 100;
 /** What stands right ahead of a place, for a pattern that ends there: it is looked for no further back. */
-export const rightAhead = (text: string, place: number): string => text.slice(Math.max(0, place - nearAhead), place);
+export const rightAhead = (text: string, place: number): string => text.slice(Math.max(0, place - near), place);
+/** What stands right behind a place, for a pattern that begins there. */
+export const rightBehind = (text: string, place: number): string => text.slice(place, place + near);
 
 const { ja: behind, ...before } = topics.negation;
 const negations = phrasePattern(Object.values(before).flat());

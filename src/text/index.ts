@@ -14,6 +14,7 @@ export {
   isOnlySeeming,
   isSetAgainst,
   rightAhead,
+  rightBehind,
   sentenceAround,
 } from './clause';
 export { findConditions } from './condition';
