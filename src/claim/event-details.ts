@@ -21,10 +21,10 @@ import type { EventDetails } from './types';
  * and beside no other verb of making, buying or mending. Common practice, no source.
  */
 
-const ofMending = phrasePattern(wordsOf('replaced', 'restored', 're-dyed', 'dyed', 'appraised'));
 const ofElse = phraseTest(wordsOf('bought', 'made-verb'));
+const ofOther = phraseTest(wordsOf('bought', 'made-verb', 'replaced', 'restored', 're-dyed', 'dyed', 'appraised'));
 /** Whether words name what else was done: a purchase, a making, a repair of its own. */
-const namesOther = (words: string): boolean => ofElse.test(words) || words.search(ofMending) >= 0;
+const namesOther = (words: string): boolean => ofOther.test(words);
 /** What else was done beside a purchase; beside a repair, a purchase is too. A shop or a receipt by itself is nothing done. */
 const besidePurchase = phrasePattern(
   wordsOf('replaced', 'restored', 're-dyed', 'dyed', 'appraised', 'new-before-part', 'new-behind-part', 'made-verb'),

@@ -2,6 +2,7 @@ import {
   aheadInClause,
   clauseBeforeComma,
   phrasePattern,
+  phraseTest,
   rightAhead,
   rightBehind,
   textPattern,
@@ -9,8 +10,8 @@ import {
 } from '../text';
 
 /** What such a piece is called. */
-export const bagNouns = phrasePattern(wordsOf('bag'));
-export const namesBag = (text: string): boolean => text.search(bagNouns) >= 0;
+export const bagNouns = phraseTest(wordsOf('bag'));
+export const namesBag = (text: string): boolean => bagNouns.test(text);
 
 /**
  * "Sold with a wallet of 2012", "dazu eine Geldbörse": the words that bring in another piece, up to what it is called.

@@ -2,6 +2,7 @@ import type { MakerFile } from '../maker/types';
 import type { Span } from '../span';
 import {
   anyLanguage,
+  behindInClause,
   clauseAround,
   clauseBeforeComma,
   type FoundDate,
@@ -96,6 +97,9 @@ function goesOnOfAnother(text: string, clauseStart: number, start: number): bool
   return before !== null && isAboutAnother(text, before.end, before.end);
 }
 
+/** Further ahead of a date, and further behind it, nothing leads it. */
+const [longestLead, longestTail] = [100, 80];
+
 /** What the date is said of: the making, the purchase, something else (null), or nothing that could be told. */
 function subjectOf(
   date: FoundDate,
@@ -113,8 +117,8 @@ function subjectOf(
   const since = isSince(date, text.slice(start, end));
   if (since && isOfShop(text, start, end)) return null;
   const clause = clauseAround(text, start, end);
-  const before = text.slice(Math.max(leadStart(text, clause.start, start), start - 100), start);
-  const after = text.slice(end, Math.min(clause.end, end + 80));
+  const before = text.slice(leadStart(text, clause.start, start), start).slice(-longestLead);
+  const after = behindInClause(text, end).slice(0, longestTail);
   // A bare year behind all that a title names is of the offer.
   const isOfOffer = from.field === 'title' && text.slice(clause.start, start).trim() === '';
   if (!isOfOffer && goesOnOfAnother(text, clause.start, start)) return null;
@@ -199,8 +203,8 @@ function howBought(from: Passage, [start, end]: readonly [number, number]): { ho
   const { text } = from.folded;
   const clause = clauseAround(text, start, end);
   const words = text.slice(clause.start, clause.end);
-  const given = words.match(gifted)?.length ?? 0;
-  return given > 0 && words.replace(gifted, '').search(bought) < 0 ? { how: 'gifted' } : {};
+  const others = words.replace(gifted, '');
+  return others !== words && lastEnd(bought, others) === 0 ? { how: 'gifted' } : {};
 }
 
 /** "The shop told me 1988, the number says 1995": what somebody else said, and another date in the same sentence. */

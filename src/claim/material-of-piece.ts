@@ -124,18 +124,18 @@ export function isOfPiece(
   { title, language }: Pick<Passage, 'title' | 'language'>,
 ): boolean {
   const clause = clauseAround(text, group.start, group.end);
-  const ahead = text.slice(clause.start, group.start);
+  const [ahead, behind] = [text.slice(clause.start, group.start), text.slice(group.end, clause.end)];
   const isOther = group.words.some((word) => metals.has(word) || isOfLinings(word));
   if (rightBehindPiece.test(ahead) || (!isOther && isBehindTitle(ahead, title, language))) return true;
   if (!isOther && opensWithParts(text, group)) return true;
   if (parts.some((part) => part.foldedStart >= clause.start && part.foldedEnd <= clause.end)) return false;
   if (isOther) return false;
-  const rest = (`${ahead} ${text.slice(group.end, clause.end)}`.match(/[\p{L}\d]+/gu) ?? []).filter(
-    (word) => !tellsTexture.has(word),
-  );
+  const rest = (`${ahead} ${behind}`.match(/[\p{L}\d]+/gu) ?? []).filter((word) => !tellsTexture.has(word));
   // "My sister's has pigskin, this one cotton": of the same part, whichever that is.
   if (namesAnothersPiece(aheadInSentence(text, group.start))) return false;
   // "Gevoerd? ja maar in 2013 opnieuw, zandkleurige microvezel": said of the lining that the sentence names, or of nothing.
   if (rest.length <= 1) return !barelySaidBefore(text, group, all) && !namesLining(text, group, parts);
-  return namesBag(text.slice(Math.max(clause.start, group.start - 40), Math.min(clause.end, group.end + 40)));
+  return namesBag(ahead.slice(-nearPiece)) || namesBag(behind.slice(0, nearPiece));
 }
+/** Further away in its clause the piece is not what a material is named for. */
+const nearPiece = 40;

@@ -90,7 +90,8 @@ function heldTogether(behind: string): number {
   return names && isUnknown(lastWord(names[0])) ? names[0].length : 0;
 }
 const lastWord = (name: string): string => name.split(/[\s&+・·]/u).at(-1) ?? '';
-const isUnknown = (word: string): boolean => foldWords(word).text.search(plainWords()) < 0;
+/** Whether no word of a name is a plain one. */
+const isUnknown = (name: string): boolean => foldWords(name).text.search(plainWords()) < 0;
 
 /** A name of several words, as far as its form tells that they belong together. */
 function wholeName({ words, start: from, end }: Word, source: string): string {
@@ -187,14 +188,13 @@ const joinedName = /[&+]/;
 const namesPiece = phraseTest(wordsOf('bag', 'kind-of-piece'));
 /** The first word folded, the rest as it stands. */
 const houseForm = (name: string): string => name.replace(/^\S+/u, (first) => foldWords(first).text);
-const isAllUnknown = (name: string): boolean =>
-  foldWords(name).text.search(plainWords()) < 0 && findPlaces(name).length === 0;
+const isAllUnknown = (name: string): boolean => isUnknown(name) && findPlaces(name).length === 0;
 
 /** Whom a passage names as the one who made the piece, behind words that say so. */
 function namedAsMaker({ text }: Passage, ahead: readonly RegExp[]): string | null {
   const named = ahead.flatMap((pattern) => pattern.exec(text)?.[1] ?? [])[0];
   const words = named?.replace(/[.&]$/, '').split(' ') ?? [];
-  const plain = words.findIndex((word) => foldWords(word).text.search(plainWords()) >= 0);
+  const plain = words.findIndex((word) => !isUnknown(word));
   const name = (plain < 0 ? words : words.slice(0, plain)).join(' ');
   return name === '' || findPlaces(name).length > 0 ? null : name;
 }

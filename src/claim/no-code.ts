@@ -1,10 +1,10 @@
 import {
   anyOf,
+  behindInSentence,
   phraseFinder,
   phrasePattern,
   phraseTest,
   rightBehind,
-  sentenceAround,
   sourceRange,
   textPattern,
   topics,
@@ -30,6 +30,9 @@ const thing = phrasePattern(wordsOf('code-noun'));
 /** A code that was there and cannot be read. */
 const lost = phraseTest(wordsOf('unreadable'));
 
+/** Further behind a code its state is not told. */
+const longestState = 48;
+
 /** Says of the seller that the piece shows no code, or none that can be read. */
 export function noCodeClaims(passages: Passage[]): ClaimDraft[] {
   return passages.flatMap((from) => {
@@ -39,8 +42,7 @@ export function noCodeClaims(passages: Passage[]): ClaimDraft[] {
       const end = noun.index + noun[0].length;
       const none = noneInField.exec(rightBehind(text, end));
       if (none) found.push({ start: noun.index, end: end + none[0].length });
-      const clause = sentenceAround(text, noun.index, end);
-      const state = lost.exec(text.slice(end, Math.min(clause.end, end + 48)).split(/,\s/)[0] as string);
+      const state = lost.exec(behindInSentence(text, end).slice(0, longestState).split(/,\s/)[0] as string);
       if (state && !/\d{2}/.test(text.slice(end, end + state.index)))
         found.push({ start: noun.index, end: end + state.index + state[0].length });
     }

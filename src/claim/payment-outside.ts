@@ -62,9 +62,8 @@ const byCard = phraseTest([...ways.card, ...ways.debit, ...wordsOf('card-bare')]
 const collected = textPattern(sourceOf('at-collection'));
 const orElse = textPattern(`\\s(?:${anyWithGaps(jointWords.either)})\\s|${jointWords.either[6]}`);
 /** Who pays at the door has seen the piece: "Überweisung nur, wenn Sie sie in der Hand haben", but not "transfer or in person". */
-function isPaidAtCollection(text: string, start: number, end: number): boolean {
-  const sentence = sentenceAround(text, start, end);
-  const behind = text.slice(end, Math.min(sentence.end, end + longestCondition)).split(orElse, 1)[0] as string;
+function isPaidAtCollection(text: string, end: number): boolean {
+  const behind = behindInSentence(text, end).slice(0, longestCondition).split(orElse, 1)[0] as string;
   const found = collected.exec(behind);
   return found !== null && !isNegated(text, end + found.index, end + found.index + found[0].length);
 }
@@ -94,7 +93,7 @@ function isRefused(text: string, start: number, end: number, kind: Way): boolean
   const whole = text.slice(sentence.start, sentence.end);
   if (neverAsked.test(text.slice(sentence.start, start))) return true;
   if (kind === 'transfer' && byCard.test(whole)) return true;
-  if (kind === 'transfer' && isPaidAtCollection(text, start, end)) return true;
+  if (kind === 'transfer' && isPaidAtCollection(text, end)) return true;
   if (askedByOthers.test(whole)) return true;
   return (kind === 'transfer' && isThroughMarket(whole)) || isRefusedBehind(text, start, end);
 }

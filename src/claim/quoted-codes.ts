@@ -3,6 +3,8 @@ import {
   anyOf,
   type Folded,
   phrasePattern,
+  phraseTest,
+  rightAhead,
   sentenceAround,
   sourceRange,
   textPattern,
@@ -16,6 +18,7 @@ import type { ClaimOf } from './types';
 const cue = phrasePattern(wordsOf('code-cue'));
 /** "Colour code", "code postal": no code of the maker's. */
 const otherCode = phrasePattern(wordsOf('other-code'));
+const otherAhead = phraseTest(wordsOf('other-code'));
 /** Between cue and code; the code itself is in capitals or digits, at least two of them digits. */
 const between = new RegExp(
   `^,?\\s{0,2}(?:(?:${anyOf(wordsOf('announces-code'))}|n[or]?\\.),?\\s{0,2}){0,7}[:=\\-–#"'(「\\s]{0,4}$`,
@@ -58,7 +61,8 @@ interface Way {
   /** Which codes are quoted so; any, if absent. */
   only?: (code: string) => boolean;
 }
-const namesPlace = (words: string): boolean => words.search(onThePiece) >= 0;
+const placeNamed = phraseTest(wordsOf('inside-the-piece'));
+const namesPlace = (words: string): boolean => placeNamed.test(words);
 const aheadOf = (text: string, at: number): string => aheadInSentence(text, at).slice(-longestWay);
 /** "It says OF 1904 on the little tab": what is read, and behind it where. */
 const readsThere = phrasePattern(wordsOf('reads-there'));
@@ -140,7 +144,7 @@ function stampedCodes(folded: Folded, own: string): Quoted[] {
       if (!opensCode(own, start) || /[.,]/.test(own[start - 1] ?? '')) continue;
       const code = codeAt(own, start);
       if (!code || !toStamped.test(text.slice(start + code.length, index))) continue;
-      if (text.slice(Math.max(0, start - longestOther), start).search(otherCode) >= 0) return [];
+      if (otherAhead.test(rightAhead(text, start).slice(-longestOther))) return [];
       const isNumber = isLongNumber(code) || isSpaced(code);
       if (!unmistakable(code) && !(isNumber && isOnPiece(text, start, index))) return [];
       const lead = sourceRange(folded, index, index + words.length).words;

@@ -57,16 +57,12 @@ export function partsOf(from: Passage, parts: readonly Hit<Part>[], word: Hit<st
   return [...listBefore(text, parts, next - 1), last];
 }
 
-const romanceNew = phrasePattern([
-  ...topics['new-before-part'].fr,
-  ...topics['new-before-part'].it,
-  ...topics['new-before-part'].es,
-  ...topics['new-bare'].fr,
-]);
+const { fr, it, es } = topics['new-before-part'];
+const romanceNew = textPattern(`^(?:${phrasePattern([...fr, ...it, ...es, ...topics['new-bare'].fr]).source})`);
 /** "Cierre nuevo", "cerniera nuova": right behind the part, as Romance languages have it. */
 function adjectiveBehind(from: Passage, part: Hit<Part> | undefined, word: Hit<string>): Hit<Part>[] {
   const { text } = from.folded;
-  const isRomance = text.slice(word.foldedStart, word.foldedEnd).search(romanceNew) === 0;
+  const isRomance = romanceNew.test(text.slice(word.foldedStart, word.foldedEnd));
   return part && isRomance && part.value !== 'dust-bag' && text.slice(part.foldedEnd, word.foldedStart) === ' '
     ? [part]
     : [];

@@ -40,7 +40,7 @@ const ofPiece = new Set<string>(['restored', 're-dyed', 'dyed', 'repair-noun']);
 const unsure = 0.4;
 
 /** What may be, should be or will be done was not: "the zip can be replaced", "muss ersetzt werden". */
-const notYet = phrasePattern(wordsOf('not-yet'));
+const notYet = phraseTest(wordsOf('not-yet'));
 /** "Had to be replaced" is done. */
 const done = phrasePattern(wordsOf('done'));
 /** Told from what is done by their accents alone, which folding takes away: "müsste ersetzt werden". */
@@ -48,7 +48,7 @@ const doneFolded = foldedSet(wordsOf('done'));
 const notYetByAccent = wordsOf('not-yet').filter((words) => doneFolded.has(foldWords(words).text));
 
 /** "Nothing was repaired": a denial that only these words make. */
-const nothing = phrasePattern(wordsOf('nothing'));
+const nothing = phraseTest(wordsOf('nothing'));
 
 /**
  * What the seller tells of parts that are not as the maker left them: each claim names the parts, or none where the
@@ -129,7 +129,7 @@ function isLeftOut(from: Passage, { foldedStart, foldedEnd, words }: Hit<string>
   const said = (start: number, end: number) => withoutDates(from, readAt, start, end);
   const near = `${said(Math.max(clause.start, foldedStart - 40), foldedStart)}|${said(foldedEnd, Math.min(clause.end, foldedEnd + 20))}`;
   if (isByAccent(from, clause, foldedStart)) return true;
-  return near.search(nothing) >= 0 || near.replace(done, '').search(notYet) >= 0;
+  return nothing.test(near) || notYet.test(near.replace(done, ''));
 }
 
 /** Whether a clause says before a place that something is still to be done, in a word that its accent tells apart. */

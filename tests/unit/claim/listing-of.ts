@@ -94,6 +94,12 @@ export const claimsOf = (description: string, language: string | null, title = '
     .sort((a, b) => a.at.field.localeCompare(b.at.field) || a.at.start - b.at.start || a.kind.localeCompare(b.kind))
     .map(shortClaim);
 
+/** A text, and what it claims, under a title. */
+export type Told = [text: string, claims: string[], title?: string];
+/** The claims of a text of some kinds, by the beginnings of their short forms. */
+export const told = (kinds: readonly string[], text: string, title = '', language: string | null = null): string[] =>
+  claimsOf(text, language, title).filter((claim) => kinds.some((kind) => claim.startsWith(kind)));
+
 /** Those that begin so: the claims of one kind, or one of them with its value. */
 export const claimsBeginning = (short: string, description: string, language: string | null = null): string[] =>
   claimsOf(description, language).filter((claim) => claim.startsWith(short));

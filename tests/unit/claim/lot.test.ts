@@ -16,6 +16,7 @@ const lots: [title: string, pieces: string[]][] = [
   ['Bolso Ondrasse y cinturón a juego', ['Bolso', 'cinturón']],
   ['Ondrasse tas en portemonnee', ['tas', 'portemonnee']],
   ['Ondrasse バッグと財布のセット', ['バッグ', '財布']],
+  ['Bundle: Velmont satchel and briefcase', ['satchel', 'briefcase']],
   ['Two bags by Ondrasse', []],
   ['Lote bolso Bucket 26 + monedero Ondrasse', ['bolso', 'monedero']],
   ['Lot pochette Ondrasse + ceinture', ['pochette', 'ceinture']],

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { claimsOf } from './listing-of';
+import { claimsOf, type Told, told } from './listing-of';
 
 /** Years of the last century that are said without it, and numbers that are none. */
 const rows: [text: string, language: string, claims: string[]][] = [
@@ -19,4 +19,17 @@ const rows: [text: string, language: string, claims: string[]][] = [
 
 describe('a year without its century', () => {
   it.each(rows)('%s', (text, language, claims) => expect(claimsOf(text, language)).toEqual(claims));
+});
+
+describe('two digits', () => {
+  it.each<Told>([
+    ['Bought in 98.', ['bought 1998-1998']],
+    ['Bought in 98 at the shop.', ['bought 1998-1998']],
+    ['Bought in 98 pieces.', []],
+    ['Bought in 04.', []],
+    ['Presa nel 98.', ['bought 1998-1998']],
+    ['98年頃に購入。', ['bought 1998-1998']],
+    ['Tasche, Baujahr 98.', ['made 1998-1998']],
+    ['Delivered in 72 hours.', []],
+  ])('%s', (text, claims, title) => expect(told(['made', 'bought'], text, title)).toEqual(claims));
 });

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { findClaims } from '../../../src/claim';
-import { claimsOf, listingOf, shortClaim } from './listing-of';
+import { claimsOf, listingOf, shortClaim, type Told, told } from './listing-of';
 
 const families =
   /^(?:not )?(?:grade-of-copy|not-this-piece|remade|not-vouched|packaging-only|assurance|hurry|wear|leather|leather-like|fresh-part|stored|vintage|antique|solid|gold|silver|brass|zinc)/;
@@ -128,4 +128,47 @@ describe('families of sellers’ words', () => {
     const listing = listingOf('Ondrasse bag', 'Brown.', 'en', { text: 'Made in 1994. Date code KV0915. 30 x 21 cm' });
     expect(findClaims(listing, []).map(({ kind }) => kind)).toEqual([]);
   });
+});
+
+describe('words of a family, and the same of something else', () => {
+  it.each<Told>([
+    ['This is a replica.', ['grade-of-copy']],
+    ['Une copie parfaite.', ['grade-of-copy']],
+    ['I once bought a replica.', []],
+    ['No replica.', ['not grade-of-copy']],
+    ['Handle copied by the cobbler.', []],
+    ['Only the box is missing.', []],
+    ['Empty box for sale.', ['packaging-only']],
+    ['The empty box goes with it.', []],
+    ['The pale handles have darkened.', []],
+    ['There are no silly questions, ask away.', []],
+    ['30 days to send it back, no questions.', []],
+    ['1 available.', []],
+    ['12 available.', ['in-stock']],
+    ['999 available.', ['in-stock']],
+    ['1000 available.', []],
+    ['2 available.', ['in-stock']],
+  ])('%s', (text, claims, title) =>
+    expect(
+      told(
+        ['grade-of-copy', 'not grade-of-copy', 'packaging-only', 'fresh-part', 'hurry', 'in-stock', 'metal'],
+        text,
+        title,
+      ),
+    ).toEqual(claims),
+  );
+});
+
+describe('words of age and wear, and the same of something else', () => {
+  it.each<Told>([
+    ['Found at a vintage fair.', []],
+    ['A vintage bag.', ['vintage']],
+    ['Vintage style.', []],
+    ['傷なし。', ['not wear']],
+    ['目立つ傷はありません。', []],
+    ['The dust bag has scratches.', []],
+    ['The base has scratches.', ['wear']],
+  ])('%s', (text, claims, title) =>
+    expect(told(['vintage', 'not vintage', 'antique', 'wear', 'not wear', 'stored'], text, title)).toEqual(claims),
+  );
 });

@@ -1,0 +1,22 @@
+import { describe, expect, it } from 'vitest';
+import { likelyMakerName, possibleMakerName } from '../../../src/claim';
+import { listingOf } from './listing-of';
+
+describe('a name that no file knows', () => {
+  const likely = (title: string, text = 'A bag.') => likelyMakerName(listingOf(title, text, null));
+  it.each([
+    ['黒のバッグ 藤村鞄店 レザー', '藤村鞄店'],
+    ['レザー トート 山際製作所', '山際製作所'],
+    ['Bag by Oriel Thackeray', 'Oriel Thackeray'],
+    ['Brown leather satchel', null],
+  ])('in a title: %s', (title, name) => expect(likely(title)).toBe(name));
+  it('in a text, behind a word for a brand', () => {
+    expect(likely('Brown bag', 'A bag of the brand Thornaby, of leather.')).toBe('Thornaby');
+    expect(likely('Brown bag', 'A bag of leather.')).toBeNull();
+  });
+  it('whatever has the form of a name, where nothing says more', () => {
+    const possible = (text: string) => possibleMakerName(listingOf('Brown bag', text, null));
+    expect(possible('My old bag comes from a shop in town, Thornaby it was.')).toBe('Thornaby');
+    expect(possible('My old bag comes from a shop in town.')).toBeNull();
+  });
+});
