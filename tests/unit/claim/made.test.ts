@@ -22,5 +22,6 @@ describe('a date is of what is said beside it', () => {
     ['8812 YD: December 1988.', ['made 1988-1988']],
     ['The restored bag was made in 1994.', ['made 1994-1994']],
     ['The bag was made and restored in 1994.', []],
+    ['Made in 1988 the seller told me. It is from 1995.', ['made 1988-1988', 'made 1995-1995']],
   ])('%s', (text, claims, title) => expect(told(['made', 'bought'], text, title)).toEqual(claims));
 });

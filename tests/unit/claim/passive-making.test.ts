@@ -4,6 +4,9 @@ import { type Told, told } from './listing-of';
 describe('a verb of making is of the piece, or of its photos', () => {
   it.each<Told>([
     ['The bag was created in 1987.', ['made 1987-1987']],
+    ['It was created in 1987.', ['made 1987-1987']],
+    ['Elle a été faite en 1987.', ['made 1987-1987']],
+    ['Er wurde 1987 gemacht.', ['made 1987-1987']],
     ['The photos were created in 1987.', []],
     ['Sie wurde 1987 gemacht.', ['made 1987-1987']],
     ['Die Fotos wurden 1987 gemacht.', []],

@@ -17,5 +17,6 @@ describe('a way to pay that is asked for, refused, or left to the buyer', () => 
     ['If anybody asks you in my name for a bank transfer, tell me.', []],
     ['Write to me at lena.holt@post.example please.', ['payment-outside', 'payment-outside']],
     ['Write to me at lena.holt (at) post (dot) example please.', ['payment-outside', 'payment-outside']],
+    ['Not through the site, please by bank transfer.', ['payment-outside']],
   ])('%s', (text, claims, title) => expect(told(['payment-outside'], text, title)).toEqual(claims));
 });

@@ -128,3 +128,13 @@ it.each<[string, string, object]>([
   const claims = findClaims(listingOf('Ondrasse bag', said, language), [ondrasse]);
   expect(claims.flatMap((claim) => (claim.kind === 'code' ? [claim.takenBy] : []))).toEqual([takenBy]);
 });
+
+it.each<[string, number, { by: string; words: string }]>([
+  ['Date code KV0915.', 0.85, { by: 'words', words: 'Date code' }],
+  ['Number under the tab: KV0915.', 0.7, { by: 'words', words: 'Number under the tab' }],
+  ['It has a tag that reads KV0915.', 0.6, { by: 'place', words: 'tag that reads' }],
+  ['"B 84 112" is stamped inside.', 0.7, { by: 'words', words: 'stamped' }],
+])('the plainer the words that lead to a code, the surer it is: %s', (text, confidence, takenBy) => {
+  const found = findClaims(listingOf('', text, null), []).filter((claim) => claim.kind === 'code');
+  expect(found).toEqual([expect.objectContaining({ confidence, takenBy })]);
+});
