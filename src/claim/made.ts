@@ -248,7 +248,10 @@ function placedDate(date: FoundDate, from: Passage, makers: MakerFile[]): Placed
   const isHeard = hearsay && !isExplicitRange(date);
   if (subject.kind === 'made' && isHeard) return settled(loose());
   if (subject.kind === 'made')
-    return { claim: { kind: 'made', span: asSaid(date, from, range), ...said }, loose: subject.alone ? loose() : null };
+    return {
+      claim: { kind: subject.kind, span: asSaid(date, from, range), ...said },
+      loose: subject.alone ? loose() : null,
+    };
   const span = dayOfPurchase(isHeard ? { ...date.span, about: true } : date.span);
-  return settled({ kind: 'bought', span, ...howBought(from, range), ...invoiceIn(from, ...range), ...said });
+  return settled({ kind: subject.kind, span, ...howBought(from, range), ...invoiceIn(from, ...range), ...said });
 }

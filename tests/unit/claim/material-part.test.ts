@@ -17,6 +17,13 @@ describe('a part and what it is made of', () => {
   );
 });
 
+describe('a cotton with a pattern', () => {
+  it.each<Told>([['Forro de algodón estampado.', ['lining = cotton']]])(
+    '%s is a cotton, and no pattern',
+    (text, claims, title) => expect(told(['lining', 'body', 'pattern'], text, title, 'es')).toEqual(claims),
+  );
+});
+
 describe('in languages that put the part first', () => {
   it.each<Told>([
     ['Fodera in camoscio rosso, tracolla in pelle nera.', ['lining = red suede', 'strap = black leather']],
