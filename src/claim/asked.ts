@@ -25,7 +25,7 @@ const stated = new Set(
   [...Object.values(tableWords('material')), wordsOf('leather', 'leather-like')].flat().map(folded),
 );
 const isLabel = (words: string): boolean =>
-  words !== '' && !stated.has(folded(words)) && (ofPiece.has(labelOf(words)) || asked.has(folded(words)));
+  !stated.has(folded(words)) && (ofPiece.has(labelOf(words)) || asked.has(folded(words)));
 
 const blank = (length: number) => ' '.repeat(length);
 

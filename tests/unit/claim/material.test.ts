@@ -18,10 +18,12 @@ describe('a material of something else is none of the piece', () => {
     ['Brass plate on the box.', []],
     ['No leather at all.', []],
     ['Is the lining suede?', []],
+    ['Am Boden ist das Leder abgewetzt.', []],
+    ['Der Boden ist aus Leder.', ['base = leather']],
   ])('%s', (text, claims, title) =>
     expect(
       told(
-        ['body', 'dust-bag', 'lining', 'hardware', 'strap', 'handle', 'leather', 'not leather', 'trim'],
+        ['body', 'dust-bag', 'lining', 'base', 'hardware', 'strap', 'handle', 'leather', 'not leather', 'trim'],
         text,
         title,
         'en',
