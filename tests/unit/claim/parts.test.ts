@@ -1,5 +1,6 @@
 import { expect, it } from 'vitest';
-import { partBeside } from '../../../src/claim/parts';
+import { findParts, partBeside } from '../../../src/claim/parts';
+import { foldWords } from '../../../src/text';
 
 /** The part beside the words in brackets, in the text without these. */
 const beside = (marked: string) => {
@@ -23,3 +24,13 @@ it.each<[string, string | null]>([
   ['It is an old one. The [zip] here', null],
   ['It is an old one. Lock and [zip] here', 'lock'],
 ])('“%s”: %s', (marked, part) => expect(beside(marked)).toBe(part));
+
+it.each<[string, string[]]>([
+  ['ショルダーバッグです。', []],
+  ['ショルダーが長い。', ['strap']],
+  ['黒のショルダーバッグ、ショルダーは赤', ['strap']],
+  ['Borsa a tracolla nera', []],
+  ['Borsa con tracolla nera', ['strap']],
+])('half of what a bag is called is no part of it: %s', (text, parts) => {
+  expect(findParts(foldWords(text)).map(({ value }) => value)).toEqual(parts);
+});
