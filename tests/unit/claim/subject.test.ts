@@ -19,6 +19,8 @@ describe('a date of a thing, a part or a paper is none of the piece', () => {
     ['The receipt in the pocket is for the bag bought in 1987.', ['bought 1987-1987']],
     ['レシートは1989年に買った傘のものです。', []],
     ['レシートは1989年に買ったバッグのものです。', ['bought 1989-1989']],
+    ['The box, made in 2012.', []],
+    ['Sold without the box, made in 2012.', ['made 2012-2012']],
   ])('%s', (text, claims, title) => expect(told(['made', 'bought'], text, title)).toEqual(claims));
 });
 
