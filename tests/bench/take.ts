@@ -30,6 +30,7 @@ import {
   type PageScore,
   pilgrimAsidePages,
   pilgrimSeenPages,
+  ramblerSeenPages,
   scorePage,
   seenPages,
   sharesOf,
@@ -100,6 +101,7 @@ export async function bench(): Promise<void> {
     ['pilgrims, set aside', pilgrimAsidePages],
     ['wayfarers, seen', wayfarerSeenPages],
     ['wayfarers, set aside', wayfarerAsidePages],
+    ['ramblers, seen', ramblerSeenPages],
   ] as const) {
     const scores = pages.map(scorePage);
     rows.push(lineOf(name, 'tables and lists', scores.filter(inTables)));

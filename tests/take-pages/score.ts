@@ -39,6 +39,7 @@ const writings = [
   'homecomer',
   'pilgrim',
   'wayfarer',
+  'rambler',
 ] as const;
 type Writing = (typeof writings)[number];
 const writingOf = (name: string): Writing | undefined => writings.find((word) => name.split('-').includes(word));
@@ -182,6 +183,25 @@ const drawnWayfarers = [
 const wayfarers = parted('wayfarer', drawnWayfarers);
 export const wayfarerSeenPages: readonly string[] = wayfarers.seen;
 export const wayfarerAsidePages: readonly string[] = wayfarers.aside;
+
+/** Drawn by lot (Python's `random.Random(20261208)`, 5 of the 15 tables and lists, 5 of the 15 of prose and 2 of the 6 that do not tell) from published sheets, scans, wikis, questions answered and circulars. */
+const drawnRamblers = [
+  'de-list-rambler-werkstaetten',
+  'de-thread-rambler-mail',
+  'en-list-rambler-circular',
+  'es-prose-rambler-revista',
+  'fr-table-rambler-wiki',
+  'it-none-rambler-annuncio',
+  'it-table-rambler-quaderno',
+  'it-thread-rambler-gruppo',
+  'ja-none-rambler-shuppin',
+  'ja-thread-rambler-chiebukuro',
+  'nl-prose-rambler-clubblad',
+  'nl-table-rambler-jaren',
+];
+const ramblers = parted('rambler', drawnRamblers);
+export const ramblerSeenPages: readonly string[] = ramblers.seen;
+export const ramblerAsidePages: readonly string[] = ramblers.aside;
 
 export const pageHtml = (name: string): string => readFileSync(new URL(`${name}.html`, here), 'utf8');
 export const truthOf = (name: string): Truth =>
