@@ -1,6 +1,9 @@
 import { attributeText, select, textContent } from '../../listing/page/dom';
+import { foldWords } from '../../text';
 import { type Block, headingsOf } from '../page/blocks';
 import { textOfCell } from '../page/grid';
+import { wholeWords } from '../words';
+import { titleOfFile } from './file-title';
 
 /** Where a page says what it is about, or whose it is. */
 export type HeadKind =
@@ -28,8 +31,9 @@ const mostCrumbs = 12;
 const mostColumns = 12;
 const mostPictures = 12;
 const mostLinks = 40;
+const mostLabels = 200;
 const longestScript = 40_000;
-const between = /\s[|–—»·-]\s|\s?[｜»]\s?|\s::\s/u;
+const between = /\s[|–—»·-]\s|\s?[|｜»]\s?|\s::\s/u;
 const plain = (text: string) => text.toLowerCase().replace(/[^\p{L}\d]/gu, '');
 
 /** The pieces of a title: what the page is about, and the site that it stands on. */
@@ -116,6 +120,23 @@ const crumbs = [
   '[itemtype*="BreadcrumbList"] [itemprop="name"]',
 ].join(', ');
 
+const makerLabels = new Set([...wholeWords('column-maker'), ...wholeWords('maker-noun')]);
+/** "Maker: X", as a term with its definition or as a row of a label and what it says. */
+function ofLabels(blocks: readonly Block[]): Head[] {
+  const pairs = blocks.flatMap((block) => {
+    if (block.kind === 'definitions') return block.pairs.map(({ term, words }) => [term.text, words.text]);
+    if (block.kind !== 'table') return [];
+    return block.rows.flatMap((row) => (row.length === 2 ? [row.map(textOfCell)] : []));
+  });
+  return pairs
+    .slice(0, mostLabels)
+    .filter(([label, value]) => isLabelOfMaker(label!) && value! !== '' && value!.length <= longestOpening)
+    .slice(0, 2)
+    .map(([, value]) => ({ kind: 'brand', text: value!.split(/[,;(]/, 1)[0]!.trim() }));
+}
+const isLabelOfMaker = (label: string): boolean =>
+  label.length <= 24 && makerLabels.has(foldWords(label.replace(/[\s:：]{1,4}$/u, '')).text);
+
 const home = /^(?:\.{0,2}\/|(?:\.\/)?(?:index|home|default)\.(?:html?|php|aspx?))$/i;
 /** The words of the first links to a site's own first page: its name, or words for going there. */
 const ofHome = (document: Document): Head[] =>
@@ -126,7 +147,8 @@ const ofHome = (document: Document): Head[] =>
     .map((link) => ({ kind: 'site', text: textContent(link).trim().slice(0, longestOpening) }));
 
 /** All that a page is headed with. */
-export function headsOf(document: Document, title: string, blocks: readonly Block[]): Head[] {
+export function headsOf(document: Document, written: string, blocks: readonly Block[]): Head[] {
+  const title = titleOfFile(written);
   const headings = headingsOf(blocks).map((text) => text.slice(0, longestHead));
   // What a page calls its first is before what stands at its side.
   const first = blocks.find((block) => block.kind === 'heading' && block.level === 1);
@@ -153,10 +175,15 @@ export function headsOf(document: Document, title: string, blocks: readonly Bloc
     ...metaNamed(document, ['og:title', 'twitter:title']).flatMap((text) => ofTitle(text, main, site)),
     ...metas.flatMap(([kind, names]) => metaNamed(document, names).map((text) => ({ kind, text }))),
     ...ofData(document).slice(0, 8),
+    ...ofLabels(blocks),
     ...path.map((text) => ({ kind: plain(text) === plain(site) ? ('site' as const) : ('crumb' as const), text })),
     ...sections.slice(0, mostSections).map((text) => ({ kind: 'section' as const, text })),
     ...columns.map((text) => ({ kind: 'section' as const, text })),
     ...ofPictures(document),
     ...(main === '' && line.length <= longestOpening ? [{ kind: 'opening' as const, text: line }] : []),
+    // A page without a heading has its title for one, and most of all where that is the name of a file.
+    ...(main === '' ? ofTitle(title, main, site).slice(0, 1) : []).map(
+      ({ text }): Head => ({ kind: title === written ? 'opening' : 'heading', text }),
+    ),
   ].filter(({ text }) => text !== '');
 }

@@ -1,7 +1,7 @@
 import { foldWords } from '../../text';
 import { tellingFinder } from '../words';
 import type { Head } from './heads';
-import { articleFirst, isJoined, isParticled } from './shapes';
+import { articleFirst, isJoined, isParticled, opensWithHouse, withoutHouse, withoutLegalForm } from './shapes';
 import { NamesInText } from './told-of';
 import { type Weighed, weigh } from './weigh';
 import { fold, things } from './words';
@@ -41,7 +41,8 @@ function asUsed(name: string, heads: readonly Head[], text: NamesInText): string
       ? spelt.replace(/\p{L}{2,40}/gu, (word) => word[0] + word.slice(1).toLowerCase())
       : spelt;
   const article = text.article(small);
-  return article === null ? small : `${article} ${small}`;
+  const whole = withoutHouse(small, [...heads.map(({ text: head }) => head), text.text]);
+  return withoutLegalForm(article === null ? whole : `${article} ${whole}`);
 }
 
 const word = /^\s(\p{L}{2,30})/u;
@@ -81,6 +82,9 @@ function whole(short: Weighed, long: Weighed, text: NamesInText): Weighed {
   // "Bags by Tollgate", formerly Tollgate & Marsh.
   if (short.kinds.has('heading') && !long.kinds.has('heading') && !articleFirst.test(long.name))
     return isHalved(short, long, text) ? long : short;
+  // "Lederwarenfabrik Lohmühle", which is Lohmühle wherever the text goes on of it.
+  const alone = text.of(short.name).count - text.of(long.name).count;
+  if (opensWithHouse(long.name, short.name) && alone > text.alone(long.name)) return short;
   if (isJoined(long.name) || articleFirst.test(long.name)) return long;
   if (isParticled(long.name)) {
     const alone = text.alone(short.name);

@@ -1,3 +1,4 @@
+import { housesOfBags } from './japanese';
 import { throughParticle } from './particles';
 import { ands, isParticled, namesIn } from './shapes';
 import { isCountry, type Shape } from './words';
@@ -47,5 +48,8 @@ export function joinedIn(heads: readonly string[], body: string): Joined {
   const never = [...pairs]
     .filter(([, parts]) => !parts.some((part) => isAlone(part) || isCountry(part)))
     .map(([name]) => name);
-  return { names: new Set([...particled, ...throughout(heads, body), ...never]), pairs: new Set(never) };
+  return {
+    names: new Set([...particled, ...throughout(heads, body), ...never, ...housesOfBags([...heads, body])]),
+    pairs: new Set(never),
+  };
 }

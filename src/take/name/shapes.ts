@@ -200,7 +200,7 @@ function latinNames(text: string, known: Known): Shape[] {
 
 /** Names by the shape of the words, in order of their place; `known` are those that the page joins to one. */
 export const namesIn = (text: string, known: Known = none): Shape[] =>
-  [...latinNames(text, known), ...japaneseNames(text)].sort((a, b) => a.start - b.start);
+  [...latinNames(text, known), ...japaneseNames(text, known)].sort((a, b) => a.start - b.start);
 
 const joint = wordsFor('name-joint').map((phrase) => ` ${phrase}`);
 const houseFirst = wordsFor('name-house').map((phrase) => `${phrase} `);
@@ -211,6 +211,33 @@ export const isJoined = (name: string): boolean =>
   joint.some((phrase) => name.endsWith(phrase)) ||
   houseFirst.some((phrase) => name.startsWith(phrase)) ||
   /^(?:\p{Lu}\.\s?){1,4}\p{L}/u.test(name);
+
+const legalForm = / (?:Ltd|Limited|Inc|LLC|GmbH|KG|AG|OHG|S\.p\.A|S\.r\.l|srl|S\.A|S\.L|SARL|B\.V|N\.V)\.?$/iu;
+/** Whether a name says by its legal form that it is a firm's. */
+export const isFirm = (name: string): boolean => legalForm.test(name);
+/** A firm's name without its legal form, where it is one all the same: "Stenbury & Clay". */
+export function withoutLegalForm(name: string): string {
+  const bare = name.replace(legalForm, '');
+  return bare !== name && isJoined(bare) ? bare : name;
+}
+
+/** "Maison Garvanne" of a page that writes "la maison Garvanne" as well: the word for the house is no part of its name. */
+export function withoutHouse(name: string, texts: readonly string[]): string {
+  const house = houseFirst.find((phrase) => name.startsWith(phrase));
+  if (house === undefined || house.trim().includes(' ')) return name;
+  const small = ` ${house.toLowerCase()}${name.slice(house.length)}`;
+  return texts.some((text) => text.includes(small)) ? name.slice(house.length) : name;
+}
+
+/** Whether a name says what its house makes: "Marroquinería Trespalacio", "Wexcombe Saddlery". */
+export const isHouse = (name: string): boolean =>
+  japaneseHouse.test(name) ||
+  houseOfGoods.some((phrase) => name.startsWith(phrase) || name.endsWith(` ${phrase.trim()}`));
+/** Whether a name is another one behind a word for what its house makes. */
+export const opensWithHouse = (long: string, short: string): boolean =>
+  houseOfGoods.some((phrase) => long === `${phrase}${short}`);
+const japaneseHouse = /(?:鞄|製鞄所?|鞄店|鞄工房|革店|革工房|皮革|革具店|製作所)$/u;
+const houseOfGoods = wordsFor('house-of-goods').map((phrase) => `${phrase} `);
 
 /** Whether a particle joins the words of a name. */
 export const isParticled = (name: string): boolean => {

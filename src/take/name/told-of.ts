@@ -1,6 +1,6 @@
 import { tellingFinder, wholeWords, wordsFor } from '../words';
 import { type Joined, joinedIn } from './joined';
-import { articles, namesIn, opensAt, particles } from './shapes';
+import { articles, isFirm, namesIn, opensAt, particles, withoutLegalForm } from './shapes';
 import { before, fold, gathering, perhaps, placesBefore, type Shape, siteNouns, things } from './words';
 
 /** How a page's own text speaks of a name. */
@@ -69,6 +69,11 @@ const isAfterCode = (head: string): boolean => {
 const ownedBy = tellingFinder('owned-by');
 const longestOwner = 24;
 const madeBy = tellingFinder('made-by');
+/** "Hersteller: Sattlerei Grevenroth": a label that says who made it, and at most one word before the name. */
+const labelled = /(?<!\p{L})(\p{L}{3,20})\s?[:：]\s?(?:\p{L}{3,24}\s)?["“„«「]?$/u;
+const makerLabels = new Set([...wholeWords('column-maker'), ...makerNoun]);
+const isLabelled = (head: string): boolean => makerLabels.has(fold(labelled.exec(head)?.[1]));
+
 const japaneseBefore = wordsFor('owner-before').filter((word) => word.endsWith('の'));
 const behind = /^['’]?s?["”“»]?[ \u00a0-](\p{L}[\p{L}’']{0,20})/u;
 const japanese = wordsFor('maker-does').filter((word) =>
@@ -86,6 +91,8 @@ const japaneseBehind = [
   'の製品',
   'の作品',
 ];
+/** "のハンドバッグ": any thing whose word ends with that of bags. */
+const itsThing = /^の[\p{Script=Katakana}\p{Script=Han}ー]{1,8}(?:バッグ|鞄|かばん|カバン|ケース|財布|トランク)/u;
 const isJapanese = (name: string) => /[\p{Script=Han}\p{Script=Katakana}]/u.test(name);
 const sizes = /^["”]?\s?(?:\d{1,3}\s)?[^.;\n]{0,24}?\d{1,3}\s?[x×]\s?\d/u;
 
@@ -118,7 +125,9 @@ function speaksOf(text: string, start: number, end: number, name: string): ToldO
   // "The Carraway was made by Dunsley & Hart": the one is the other's model.
   const isMade = madeBy(tail).some(({ start }) => start === 1);
   // "der Firma Grevenroth"
-  const isCalledMaker = makerNoun.has(words[0] ?? '') && !isPlace;
+  const isCalledMaker =
+    ((makerNoun.has(words[0] ?? '') || isFirm(name)) && !isPlace) ||
+    isLabelled(text.slice(Math.max(0, start - 52), start));
   const inJapanese = isJapanese(name) || /[\p{Script=Hiragana}\p{Script=Katakana}]/u.test(tail.slice(0, 2));
   const isMaker =
     words.some((word) => before.has(word) || isOfThing(word) || isOwnersOne(word)) ||
@@ -130,7 +139,7 @@ function speaksOf(text: string, start: number, end: number, name: string): ToldO
     owns ||
     (ownedBy(tail.slice(0, longestOwner))[0]?.start ?? 2) <= 1 ||
     (inJapanese && japaneseBefore.some((word) => head.endsWith(word))) ||
-    (inJapanese && japaneseBehind.some((word) => tail.startsWith(word)));
+    (inJapanese && (japaneseBehind.some((word) => tail.startsWith(word)) || itsThing.test(tail)));
   const mayBe =
     words.some((word) => perhaps.has(word)) || (inJapanese && japanese.some((word) => tail.startsWith(word)));
   return {
@@ -176,14 +185,15 @@ export class NamesInText {
   readonly onlyMaker: string | null;
 
   constructor(
-    private readonly text: string,
+    readonly text: string,
     private readonly heads: readonly string[] = [],
   ) {
     this.joined = joinedIn(heads, text);
     this.isOwn = ours(text).length > 0;
     this.written = new Set([...text.matchAll(lowercase)].map(([word]) => word));
-    for (const { name, start, end } of this.namesIn(text)) {
-      this.own.set(name, sum(this.own.get(name) ?? nothing, speaksOf(text, start, end, name)));
+    for (const { name: written, start, end } of this.namesIn(text)) {
+      const name = withoutLegalForm(written);
+      this.own.set(name, sum(this.own.get(name) ?? nothing, speaksOf(text, start, end, written)));
       if (/[“„«"]\s?$/u.test(text.slice(Math.max(0, start - 2), start)) && /^\s?["”“»]/u.test(text.slice(end, end + 2)))
         this.quoted.set(name, (this.quoted.get(name) ?? 0) + 1);
       const known = this.spelt.get(name.toLowerCase());
@@ -226,7 +236,7 @@ export class NamesInText {
 
   /** How the text speaks of a name: by itself, in the genitive, and as part of longer ones. */
   of(name: string): ToldOf {
-    const direct = [name, `${name}s`].flatMap((form) => this.own.get(form) ?? []);
+    const direct = [...new Set([name, `${name}s`, name.toUpperCase()])].flatMap((form) => this.own.get(form) ?? []);
     const within = [...(this.longer.get(name) ?? [])].flatMap((form) => this.own.get(form) ?? []);
     return [...direct, ...within].reduce(sum, nothing);
   }

@@ -1,7 +1,7 @@
 import { namesMonth } from '../said/month';
 import { allWords, tellingFinder, wholeWords } from '../words';
 import type { Head, HeadKind } from './heads';
-import { articleFirst, isJoined } from './shapes';
+import { articleFirst, isHouse, isJoined } from './shapes';
 import type { NamesInText } from './told-of';
 import {
   authored,
@@ -197,6 +197,9 @@ export function weigh(name: string, heads: readonly Head[], text: NamesInText): 
   const told = text.of(text.bare(name) ? name : name.replace(articleFirst, ''));
   // A site's own name is seldom whose bags it tells of.
   const isOnlySite = kinds.size > 0 && [...kinds].every((kind) => siteKinds.has(kind));
+  // "Marroquinería Trespalacio": a site that says what it makes is the maker's, where nobody else is spoken of.
+  const isAbove = kinds.has('site') && !kinds.has('author') && !kinds.has('section');
+  if (isAbove && isHouse(name) && text.mostSpoken <= told.asMaker) weight += 1.6;
   const isSite = heads.some(({ kind, text: head }) => kind === 'site' && head.replace(articleFirst, '') === name);
   // Nor where its heading has it before what the page is of, and the text never.
   if (isSite && !text.isOwn && told.count === 0 && kinds.has('heading')) weight -= 2;
