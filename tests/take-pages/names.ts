@@ -22,24 +22,25 @@ export interface NameCase {
   asked?: true;
 }
 
-const { aside, later, third, fourth, fourthAside, fifth, fifthAside, sixth, sixthAside, cases } = JSON.parse(
-  readFileSync(new URL('names.json', import.meta.url), 'utf8'),
-) as {
-  aside: string[];
-  later: string[];
-  third: string[];
-  fourth: string[];
-  fourthAside: string[];
-  fifth: string[];
-  fifthAside: string[];
-  sixth: string[];
-  sixthAside: string[];
-  cases: NameCase[];
-};
+const { aside, later, third, fourth, fourthAside, fifth, fifthAside, sixth, sixthAside, seventh, seventhAside, cases } =
+  JSON.parse(readFileSync(new URL('names.json', import.meta.url), 'utf8')) as {
+    aside: string[];
+    later: string[];
+    third: string[];
+    fourth: string[];
+    fourthAside: string[];
+    fifth: string[];
+    fifthAside: string[];
+    sixth: string[];
+    sixthAside: string[];
+    seventh: string[];
+    seventhAside: string[];
+    cases: NameCase[];
+  };
 /** Half of them, drawn by lot before any was read, and opened once. */
 export const asideNames: readonly NameCase[] = cases.filter(({ id }) => aside.includes(id));
 export const seenNames: readonly NameCase[] = cases.filter(
-  ({ id }) => ![aside, later, third, fourth, fifth, sixth].some((set) => set.includes(id)),
+  ({ id }) => ![aside, later, third, fourth, fifth, sixth, seventh].some((set) => set.includes(id)),
 );
 /** Written when the readers had been mended by all of those, and opened once. */
 export const laterNames: readonly NameCase[] = cases.filter(({ id }) => later.includes(id));
@@ -62,6 +63,13 @@ export const fifthAsideNames: readonly NameCase[] = cases.filter(({ id }) => fif
 export const sixthNames: readonly NameCase[] = cases.filter(({ id }) => sixth.includes(id) && !sixthAside.includes(id));
 /** Written when the readers had been mended by those, and opened once. */
 export const sixthAsideNames: readonly NameCase[] = cases.filter(({ id }) => sixthAside.includes(id));
+
+/** Names of files for titles, labels of objects, houses and sites that say what they make. */
+export const seventhNames: readonly NameCase[] = cases.filter(
+  ({ id }) => seventh.includes(id) && !seventhAside.includes(id),
+);
+/** A third of those, drawn with a seed before the first run. */
+export const seventhAsideNames: readonly NameCase[] = cases.filter(({ id }) => seventhAside.includes(id));
 
 const escaped = (text: string) => text.replace(/&/g, '&amp;').replace(/</g, '&lt;');
 

@@ -199,11 +199,12 @@ export function weigh(name: string, heads: readonly Head[], text: NamesInText): 
   const isOnlySite = kinds.size > 0 && [...kinds].every((kind) => siteKinds.has(kind));
   // "Marroquinería Trespalacio": a site that says what it makes is the maker's, where nobody else is spoken of.
   const isAbove = kinds.has('site') && !kinds.has('author') && !kinds.has('section');
-  if (isAbove && isHouse(name) && text.mostSpoken <= told.asMaker) weight += 1.6;
+  const isOfHouse = isAbove && isHouse(name) && text.mostSpoken <= told.asMaker;
+  if (isOfHouse) weight += 1.6;
   const isSite = heads.some(({ kind, text: head }) => kind === 'site' && head.replace(articleFirst, '') === name);
   // Nor where its heading has it before what the page is of, and the text never.
   if (isSite && !text.isOwn && told.count === 0 && kinds.has('heading')) weight -= 2;
-  if (isOnlySite && spoken <= 0 && !text.isOwn && told.asMaker === 0) weight -= 1.2;
+  if (isOnlySite && !isOfHouse && spoken <= 0 && !text.isOwn && told.asMaker === 0) weight -= 1.2;
   weight +=
     Math.min(told.count, 6) * 0.4 +
     Math.min(told.asMaker, 4) * 0.9 +
@@ -217,7 +218,11 @@ export function weigh(name: string, heads: readonly Head[], text: NamesInText): 
   // "Gladstone bag", of which the text says who made it.
   if (told.count === 0 && text.mostSpoken > 1) weight -= 1.5;
   // The first word of a heading has a capital in any case.
-  if (opens && kinds.size > 0 && sections === 0 && spoken === 0 && told.count === 0) weight -= governs ? 2.5 : 0.8;
+  if (opens && !isOfHouse && kinds.size > 0 && sections === 0 && spoken === 0 && told.count === 0) {
+    weight -= governs ? 2.5 : 0.8;
+    // "Garantía y códigos" on the site of a house.
+    if (heads.some(({ kind, text: head }) => kind === 'site' && isHouse(head))) weight -= 1.5;
+  }
   const words = name.split(' ').map(fold);
   if (words.every((word) => allWords.has(word))) weight -= 4;
   if (namesMonth(name)) weight -= 5;
