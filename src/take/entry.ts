@@ -10,6 +10,7 @@ import { isPlantCode, plainCode, plantCodes } from './said/code';
 import { readExamples } from './said/example';
 import { rolesNamed } from './said/label';
 import { readCounts } from './said/number';
+import { readNumberRange } from './said/number-range';
 import { onePeriod } from './said/one-period';
 import { partNamed, partsIn } from './said/part';
 import { readPeriods, type SaidPeriod, usedOf } from './said/period';
@@ -134,18 +135,13 @@ export function readEntry(entry: Entry, context: Context, day: string): Proposal
   );
 }
 
-const numeral = "(\\d{1,3}(?:[.,' ]\\d{3}){1,4}|\\d{1,12})";
-const numberRange = new RegExp(`^(?:no\\.?\\s?)?${numeral}(?:\\s?(?:[-–—〜～]|to|bis|à|al?|tot)\\s?${numeral})?\\.?$`);
-
 /** "1980: 1 – 1,200", on a page of running numbers. */
 function serialOf(head: string, body: string, say: Say): Proposal[] | null {
-  const match = isPeriod(head) ? numberRange.exec(body) : null;
+  const range = isPeriod(head) ? readNumberRange(body) : null;
   const [period] = readPeriods(head);
-  if (!match || !period) return null;
-  const [first, last] = [match[1], match[2]].map((text) =>
-    text === undefined ? null : Number(text.replace(/\D/g, '')),
-  );
-  return [say({ kind: 'serial', first: first!, ...(last != null && { last }), made: period.used })];
+  if (!range || !period) return null;
+  const { first, last } = range;
+  return [say({ kind: 'serial', first, ...(last !== null && { last }), made: period.used })];
 }
 
 /** "A = 1990", either way round; a letter that came again has several years. */

@@ -107,6 +107,7 @@ export class PageReader {
   private heads(words: Inline, at: number): void {
     this.heading.enter(words.text);
     if (speaksOfCodes(words.text)) this.prose.speakOfCodes();
+    this.prose.show(words.text);
     // "Before 1964: nothing at all" is told by its heading alone.
     const read = isHeadingSize(words.text) ? this.entry(words, at, 'prose') : null;
     this.found.push(...(read ?? []).filter(({ kind }) => kind === 'stamped'));

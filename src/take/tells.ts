@@ -8,6 +8,7 @@ const tells = tellingFinder('tells');
 const tellsInTitle = tellingFinder('tells-in-title');
 const offers = tellingFinder('offering');
 const goods = tellingFinder('heading-thing', 'bag-place', 'stamping', 'part-lining');
+const bags = tellingFinder('bag-noun', 'bag-place', 'stamping', 'part-lining');
 /** Postcodes, plates of vehicles, numbers of books: codes that no maker stamps. */
 const otherCodes = tellingFinder('other-codes');
 
@@ -28,6 +29,8 @@ export interface Telling {
   offersInText: boolean;
   /** Whether it speaks of things that makers of leather goods make, or of their parts. */
   ofGoods: boolean;
+  /** Whether one passage alone speaks of them, and no title or heading. */
+  ofGoodsInPassing: boolean;
   /** Whether title, headings or captions speak of workshops. */
   ofWorkshops: boolean;
   /** Whether title or first heading are of codes of another kind. */
@@ -44,7 +47,10 @@ export function readTelling(title: string, blocks: readonly Block[]): Telling {
     return block.kind === 'list' ? block.items.map(({ text }) => text) : [];
   });
   const body = texts.join('\n').slice(0, longestLook);
+  const ofBags = (text: string) => bags(text).length > 0;
+  const inHeads = ofBags(about);
   return {
+    ofGoodsInPassing: !inHeads && texts.filter(ofBags).length < fewestPassages,
     heading: tells(about).length > 0 || tellsInTitle(`${title}\n${headings[0] ?? ''}`.slice(0, 600)).length > 0,
     ofWorkshops: namesWorkshops(about),
     ofOtherCodes: otherCodes(`${title}\n${headings[0] ?? ''}`.slice(0, 600)).length > 0,
@@ -54,6 +60,8 @@ export function readTelling(title: string, blocks: readonly Block[]): Telling {
   };
 }
 
+/** Of goods that only so many passages name a page does not tell. */
+const fewestPassages = 2;
 /** Fewer than this on a page that sells, or without a heading that says so, are a mention. */
 const fewest = 3;
 const fewestRows = 2;
@@ -81,12 +89,14 @@ const isVaried = (found: readonly Proposal[]): boolean =>
  */
 export function whatIsTold(
   found: readonly Proposal[],
-  { heading, offersInText, ofGoods, ofWorkshops }: Telling,
+  { heading, offersInText, ofGoods, ofGoodsInPassing, ofWorkshops }: Telling,
 ): Proposal[] {
   // One thing said of nobody's codes is in passing, whatever the heading says.
   if (found.length === 1 && found[0]!.maker === null) return [];
   // Letters beside towns of nobody, where no head speaks of workshops: courses, lines, halls.
   if (!ofWorkshops && found.every(({ kind, maker }) => kind === 'plant' && maker === null)) return [];
+  // Codes of nobody on a page that names a bag once: of parcels, of bottles.
+  if (ofGoodsInPassing && found.every(({ maker }) => maker === null)) return [];
   if (heading) return !offersInText || found.length >= fewest ? [...found] : [];
   if (offersInText) return isWholeSystem(found) ? [...found] : [];
   // How codes are built, and when or with an example, is never said in passing.

@@ -111,6 +111,11 @@ const oneLetterCode =
   /(?<![\p{L}\d])(?:\p{Lu}\s?\d{3,8}|\d{3,8}[ -]?\p{Lu}|\p{Lu}[ ./-]\d{1,2}[ ./-]\d{2}|\d{1,2}[ ./-]\d{2}[ ./-]\p{Lu}|\d{1,2}([ -]?)\p{Lu}\1\d{2})(?![\p{L}\d])/u;
 const plants = tellingFinder('plant');
 
+const lettersOfCode = /(?<![\p{L}\d])(?:(\p{Lu}{2,3})[ -]?\d{3,6}|\d{3,6}[ -]?(\p{Lu}{2,3}))(?![\p{L}\d])/gu;
+/** The letters of the codes that a text writes with several: of workshops, as far as it says of what. */
+export const lettersWritten = (text: string): ReadonlySet<string> =>
+  new Set([...text.matchAll(lettersOfCode)].map(([, before, behind]) => before ?? behind!));
+
 /** Whether a text writes codes with one letter, or says that a letter is of a workshop. */
 export const writesOneLetter = (text: string): boolean =>
   oneLetterCode.test(text) ||

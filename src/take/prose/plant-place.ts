@@ -67,7 +67,7 @@ export function readSegment(
   segment: string,
   token: NamedCode | null,
   corrected: boolean,
-  { follows, ofPlants, oneLetter } = { follows: false, ofPlants: false, oneLetter: false },
+  { follows, ofPlants, ofCodes } = { follows: false, ofPlants: false, ofCodes: false },
 ) {
   // "KV (Belgium)": the bracket alone says it, for countries.
   const bracket = /^\s?\(([^()]{3,60})\)/.exec(segment);
@@ -100,7 +100,7 @@ export function readSegment(
     const saidSo =
       strong || made || corrected || token?.by === 'for' || (joined && !listed) || plantWords(text).length > 0;
     const weak = token?.by === 'weak' || token?.by === 'as';
-    if (!saidSo && !(ofPlants && verb && !weak) && !(initial && (oneLetter || listed))) return null;
+    if (!saidSo && !(ofPlants && verb && !weak) && !(initial && (ofCodes || listed))) return null;
     // "J is January" is no town.
     if (namesMonth(place.name ?? '')) return null;
   }

@@ -14,6 +14,8 @@ import { farthestTold, type SaidPlant } from './said-plant';
 export interface Before {
   /** Whether the page writes codes of one letter. */
   oneLetter: boolean;
+  /** The letters of its codes, where it writes them with several. */
+  written?: ReadonlySet<string>;
   /** Whether the writer has just said to have been wrong. */
   confessed: boolean;
   /** The code that the sentence before took back without saying what it is instead. */
@@ -56,7 +58,10 @@ export function plantsIn(sentence: string, before: Before): { plants: SaidPlant[
   }
   const made = ofPlants || produced(sentence).length > 0 || madeAt(sentence).length > 0;
   const taken = withdrawn(sentence);
-  const disputed = doubtedBy(sentence).includes('disputed');
+  const isDoubted = (from: number, to: number) => doubtedBy(sentence.slice(from, to)).includes('disputed');
+  const disputed = isDoubted(0, sentence.length);
+  const doubtedAhead = disputed && isDoubted(0, named[0]!.start);
+  const doubtedLast = disputed && isDoubted(named.at(-1)!.start, sentence.length);
   // "Nは奈良、Hは姫路を示します": several in one sentence are a list of workshops.
   const listsInHan = named.length > 1 && closesList.test(sentence);
   const leads = named.map(({ start }, index) => timeAhead(sentence, named[index - 1]?.end, start));
@@ -84,7 +89,7 @@ export function plantsIn(sentence: string, before: Before): { plants: SaidPlant[
       readSegment(segment, token, Boolean(back), {
         follows,
         ofPlants: ofPlants || listsInHan,
-        oneLetter: before.oneLetter,
+        ofCodes: before.oneLetter || isLikeWritten(code, before.written),
       });
     if (!plant) continue;
     const lead = plant.fields.used ? null : leads[index];
@@ -95,13 +100,15 @@ export function plantsIn(sentence: string, before: Before): { plants: SaidPlant[
         (lead?.backwards ?? false) && 'backwards',
         token.lookAlike && 'look-alike',
         untrue && 'withdrawn',
-        disputed && 'disputed',
+        (doubtedAhead || (disputed && isDoubted(start, named[index + 1]?.start ?? sentence.length))) && 'disputed',
         plant.backwards && 'backwards',
       ],
       at: start,
     });
   }
-  const dated = named.length === 1 ? plants.map((plant) => withTimeBefore(plant, sentence)) : plants;
+  // "K is Kendal and L is Lorton, as far as I know": what closes the list is said of all of it.
+  const all = doubtedLast && plants.length === named.length ? plants.map(asDisputed) : plants;
+  const dated = named.length === 1 ? all.map((plant) => withTimeBefore(plant, sentence)) : all;
   const isPlain = taken.length === 0 && !disputed && denied(sentence).length === 0;
   const known = withoutBareNames(dated, ofPlants);
   return { plants: before.oneLetter && isPlain ? withSlots(known, plantsInSlots(sentence)) : known, retracted };
@@ -123,6 +130,13 @@ function withSlots(plants: readonly SaidPlant[], { plants: slots, whole }: InSlo
   });
   return [...known, ...more].sort((a, b) => a.at - b.at);
 }
+
+const asDisputed = (plant: SaidPlant): SaidPlant =>
+  plant.doubts.includes('disputed') ? plant : { ...plant, doubts: [...plant.doubts, 'disputed'] };
+
+/** Whether a code is as long as the letters of codes that the page writes. */
+const isLikeWritten = (code: string, written: ReadonlySet<string> = new Set()): boolean =>
+  [...written].some(({ length }) => length === code.length);
 
 const relative = tellingFinder('which-is');
 /** "RO, which is Romania": a pronoun, or "that is", between a code and what it is. */

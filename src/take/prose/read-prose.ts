@@ -6,12 +6,12 @@ import type { SaidLayout } from '../said/layout-words';
 import { partsIn } from '../said/part';
 import { readPeriods, usedOf } from '../said/period';
 import { isPeriod } from '../said/used-text';
-import { bidsToLook } from '../said/where';
+import { besideCode, bidsToLook } from '../said/where';
 import type { Retraction } from '../settle';
 import type { Doubt, Proposal } from '../types';
 import { tellingFinder } from '../words';
 import { carrierOf } from './carriers';
-import { codesNamed, writesOneLetter } from './codes-named';
+import { codesNamed, lettersWritten, writesOneLetter } from './codes-named';
 import { constructionIn } from './construction';
 import { lettersIn } from './letters';
 import { modelBefore, modelsIn, pricesIn } from './models';
@@ -68,6 +68,7 @@ export class ProseReader {
   private pending: SaidLayout | null = null;
 
   private readonly oneLetter: boolean;
+  private readonly written: ReadonlySet<string>;
   /** Whether the sentence before spoke of the code. */
   private ofCodes = false;
   /** The code that the page showed last. */
@@ -82,11 +83,19 @@ export class ProseReader {
     text: string,
   ) {
     this.oneLetter = writesOneLetter(text);
+    this.written = lettersWritten(text);
   }
 
   /** A heading that asks for the code, or where it sits: what follows means it by "it". */
   speakOfCodes(): void {
     this.ofCodes = true;
+  }
+
+  /** A heading that shows a code: answers are of that one. */
+  show(text: string): void {
+    const code = codeShown(text, this.day);
+    if (code !== null) this.ofCodes = true;
+    this.shown = code ?? this.shown;
   }
 
   /** What a paragraph proposes; `count` is how many proposals the page has made before, `above` what its heading tells. */
@@ -119,10 +128,14 @@ export class ProseReader {
       if (own.kind === 'code-system') this.undated = own.used ? null : proposal;
     }
     let model: string | null = null;
-    let before: Before = { oneLetter: this.oneLetter, confessed: false, takenBack: null };
+    let before: Before = { oneLetter: this.oneLetter, written: this.written, confessed: false, takenBack: null };
     for (const [at, sentence] of sentences.entries()) {
       const { text } = sentence;
-      if (isAsked(text)) continue;
+      if (isAsked(text)) {
+        const shown = besideCode(text);
+        if (shown) add({ kind: 'carrier', where: shown.where, ...(shown.on && { on: shown.on }) }, [sentence]);
+        continue;
+      }
       const { plants, retracted } = plantsIn(text, before);
       before = {
         ...before,

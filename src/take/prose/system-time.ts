@@ -6,6 +6,8 @@ import type { Told } from './told-sentence';
 
 const introduced = tellingFinder('introduced');
 const systemWords = tellingFinder('code', 'system-word', 'time-of-use');
+/** "They did it like this from 1968 to 1991." */
+const thus = tellingFinder('thus');
 const afterwards = tellingFinder('afterwards');
 
 /** "Afterwards it is a running number": the time from the end of the form that was told last. */
@@ -38,7 +40,8 @@ export function periodBeside(before: Told | undefined, behind: Told | undefined)
 export function timeAlone({ sentence, periods, counts, examples, noCode, describes }: Told): SaidPeriod[] | null {
   if (counts > 0 || examples.length > 0 || noCode || describes) return null;
   const told = periods.filter(({ form }) => form !== 'year');
-  return told.length === 1 && systemWords(sentence.text).length > 0 ? told : null;
+  const isThus = told[0]?.form === 'range' && thus(sentence.text).length > 0;
+  return told.length === 1 && (isThus || systemWords(sentence.text).length > 0) ? told : null;
 }
 
 /** The period of a description; "in 1972 a code of four digits appeared" tells its start. */

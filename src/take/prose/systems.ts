@@ -1,11 +1,12 @@
-import { plainCode } from '../said/code';
-import { codeShown, exactDates } from '../said/example';
+import { codeShown, exactDates, plainExamples } from '../said/example';
 import type { SaidLayout } from '../said/layout-words';
 import { timeFrom } from '../said/one-period';
+import { usedOf } from '../said/period';
 import { withoutPeriods } from '../said/used-text';
 import { tellingFinder } from '../words';
 import type { SaidSystem, Section } from './said-system';
 import type { Sentence } from './sentences';
+import { dateOfShown, exampleShown, formOfShown } from './shown-code';
 import { changedBy, describedAround, exampleOf, systemOf, underHeading } from './system-form';
 import { behindOf, periodAfter, periodBeside, timeAlone } from './system-time';
 import { look, type Told } from './told-sentence';
@@ -29,6 +30,8 @@ export function systemsIn(
     day,
     shown,
   );
+  const answer = answerTo(shown, told, day);
+  if (answer) return { found: [answer.system], known: answer.layout, pending: open };
   const found: SaidSystem[] = [];
   let known: SaidLayout | null = null;
   let pending = open;
@@ -125,9 +128,28 @@ function withShown(told: Told[], day: string, shown: string | null): Told[] {
   if (!date || more.length > 0) return told;
   const code = told.reduce((last, { sentence }) => codeShown(sentence.text, day) ?? last, shown);
   if (code === null) return told;
-  const { code: plain, lookAlike } = plainCode(code);
-  const example = { code: plain, reads: date.reads, lookAlike, start: 0, end: 0 };
+  const example = exampleShown(code, date.reads);
   return told.map((one, index) => (index === at ? { ...one, examples: [example], assumed: true } : one));
+}
+
+/** "SN is Sneek, week 30 of 1981": an answer that names what the letters of the code asked for are, and its date, tells its form. */
+function answerTo(
+  code: string | null,
+  told: readonly Told[],
+  day: string,
+): { system: SaidSystem; layout: SaidLayout } | null {
+  const isOther = ({ examples, describes, counts, sentence }: Told) =>
+    examples.length > 0 || describes || counts > 0 || codeShown(sentence.text, day) !== null;
+  if (code === null || told.some(isOther)) return null;
+  const sentences = told.map(({ sentence }) => sentence);
+  const reads = dateOfShown(sentences, code, day);
+  const example = reads === null ? null : exampleShown(code, reads);
+  const layout = example && formOfShown(example, sentences.map(({ text }) => text).join(' '));
+  if (!example || !layout) return null;
+  const times = told.flatMap((one) => timeAlone(one) ?? []);
+  const { backwards, ...used } = usedOf(times.length === 1 ? times : []);
+  const own = { kind: 'code-system' as const, ...used, layout: layout.layout, examples: plainExamples([example]) };
+  return { system: { own, doubts: [backwards && 'backwards', example.lookAlike && 'look-alike'], sentences }, layout };
 }
 
 const loose = (group: readonly Told[]): SaidSystem[] =>

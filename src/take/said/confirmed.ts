@@ -1,5 +1,5 @@
 import type { Layout, Slot } from '../../maker/types';
-import { blank, type DateUnit, digitWays, interleaved, readsExamples, shapeOf } from './layout';
+import { blank, type DateUnit, digitWays, interleaved, readsExamples, shapeOf, slotOf } from './layout';
 
 type Run = { letters: boolean; length: number };
 
@@ -52,8 +52,8 @@ function waysOf(runs: readonly Run[], units: readonly DateUnit[]): Slot[][] {
     return [...digitWays(units, length), ...mixed].map((slots) => slotsOf([slots]));
   }
   if (digits.length !== units.length) return [];
-  const each = units.map((unit, at) => digitWays([unit], digits[at]!.length)[0]);
-  return each.every((slots): slots is Slot[] => slots !== undefined) ? [slotsOf(each)] : [];
+  const each = units.map((unit, at) => slotOf(unit, digits[at]!.length));
+  return each.every((slot): slot is Slot => slot !== null) ? [slotsOf(each.map((slot) => [slot]))] : [];
 }
 
 /**
@@ -69,11 +69,12 @@ export function confirmedLayout(
   if (!runs || units.length === 0 || units.length > mostUnits || runs.filter(({ letters }) => letters).length > 1)
     return null;
   const parted = examples.some(({ code }) => /[ -]/.test(code));
+  const between: Slot = examples.some(({ code }) => /[/.]/.test(code)) ? { separator: ' -/.', optional: true } : blank;
   const shapes = ofPlant ? withWorkshops(runs) : [runs];
   for (const shape of shapes) {
     const fitting = orders(units)
       .flatMap((order) => waysOf(shape, order))
-      .map((slots) => (parted ? slots.flatMap((slot, at) => (at > 0 ? [blank, slot] : [slot])) : slots))
+      .map((slots) => (parted ? slots.flatMap((slot, at) => (at > 0 ? [between, slot] : [slot])) : slots))
       .filter((layout) => readsExamples(layout, examples));
     const [only, ...others] = new Map(fitting.map((layout) => [JSON.stringify(layout), layout])).values();
     if (only) return others.length === 0 ? only : null;

@@ -3,6 +3,7 @@ import { isoWeekSpan, quarterSpan } from '../../span';
 import { type FoundDate, foldWords, parseDates } from '../../text';
 import { wholeWords } from '../words';
 import { plainCode } from './code';
+import type { DateUnit } from './layout';
 import { ordinalOf } from './ordinal-words';
 
 export interface SaidExample {
@@ -12,6 +13,13 @@ export interface SaidExample {
   lookAlike: boolean;
   start: number;
   end: number;
+}
+
+/** The units that a date of this form is written with. */
+export function unitsOfDate(reads: string): DateUnit[] {
+  if (reads.includes('W')) return ['week', 'year'];
+  if (reads.includes('Q')) return ['quarter', 'year'];
+  return reads.length > 7 ? ['day', 'month', 'year'] : reads.length > 4 ? ['month', 'year'] : ['year'];
 }
 
 interface SaidDate {
@@ -90,7 +98,7 @@ function plainDate({ span, start, end, words }: FoundDate, day: string): SaidDat
 
 /** Letters and at least three digits, at most one blank, stroke or point between two of its parts; two digits where letters join them. */
 const codes =
-  /(?<![\p{Script=Latin}\d])(?:\d{1,4}(?<joint>[ ./-]?)\p{Lu}{1,3}\k<joint>\d{1,4}|\p{Lu}{1,3}(?<before>[ ./-])\d{1,2}\k<before>\d{2}|\d{1,2}(?<behind>[ ./-])\d{2}\k<behind>\p{Lu}{1,3}|\p{Lu}\d[ -]\d{3,6}|\p{Lu}{1,3}[ -]?\d{3,8}|\d{3,8}(?:[ -]?\p{Lu}{1,3})?|\p{Lu}{2}\d{2}|\d{2}\p{Lu}{1,2})(?![\p{Script=Latin}\d])/gu;
+  /(?<![\p{Script=Latin}\d])(?:\d{1,4}(?<joint>[ ./-]?)\p{Lu}{1,3}\k<joint>\d{1,4}|\p{Lu}{1,3}(?<before>[ ./-])\d{1,2}\k<before>\d{2}|\d{1,2}(?<behind>[ ./-])\d{2}\k<behind>\p{Lu}{1,3}|\p{Lu}{1,3}[ -]\d{1,2}\/\d{1,2}|\d{1,2}\/\d{1,2}[ -]\p{Lu}{1,3}|\p{Lu}\d[ -]\d{3,6}|\p{Lu}{1,3}[ -]?\d{3,8}|\d{3,8}(?:[ -]?\p{Lu}{1,3})?|\p{Lu}{2}\d{2}|\d{2}\p{Lu}{1,2})(?![\p{Script=Latin}\d])/gu;
 /** A stroke between the parts of one code joins more than these. */
 const nearest = 40;
 

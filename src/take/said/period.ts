@@ -1,5 +1,6 @@
 import { foldWords, sourceRange } from '../../text';
 import type { TakenPeriod } from '../types';
+import { wholeWords } from '../words';
 import { isAnd, opensPeriod, type Token, tokensOf } from './period-words';
 import { boundsOf, type YearToken } from './year-words';
 
@@ -17,6 +18,9 @@ export interface SaidPeriod {
 /** What may stand between two words of one period: blanks, brackets, small words such as "the year". */
 const between =
   /^[\s(),.:'’[\]]{0,4}(?:(?:the|year|years|in|l'|el|il|le|la|los|den|dem|das|jahr|jahre|baujahr|ano|anno|annee|en|di|de|del|nel|het|jaar|dans|it was|was|been|it|(?<!\p{L})(?:there|here|dort|la|li|alli|ahi|daar|er|wurde|worden|werd)(?!\p{L}))[\s.']{0,2}){0,3}に?$/u;
+
+/** "Week 30 van 1981": a year right behind its week dates one code. */
+const ofWeek = new RegExp(`(?<!\\p{L})(?:${[...wholeWords('week')].join('|')})\\s?\\d{1,2}[\\s,]{1,2}$`, 'u');
 
 interface Open {
   period: SaidPeriod;
@@ -59,7 +63,10 @@ export function readPeriods(source: string): SaidPeriod[] {
     ahead = [];
   }
   closeWithDash(found.at(-1), ahead, folded.text);
-  return joinHalves(found.map(({ period }) => period)).map((period) => {
+  const told = found
+    .map(({ period }) => period)
+    .filter(({ start }) => !ofWeek.test(folded.text.slice(Math.max(0, start - 16), start)));
+  return joinHalves(told).map((period) => {
     const { start, end } = sourceRange(folded, period.start, period.end);
     return turned({ ...period, start, end });
   });

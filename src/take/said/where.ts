@@ -75,7 +75,20 @@ export function readWhere(sentence: string, ofCodes: boolean): SaidWhere | null 
   const [meant] = ofCodes && !subject ? [...itSits(folded), ...bidsToLook(sentence)] : [];
   const told = meant ? whereFrom(sentence, meant.end, 24) : null;
   if (told && (told.on || isOnPiece(told.where))) return told;
-  return serial(folded).length > 0 || readCounts(folded).length > 0 ? besideNumber(sentence) : null;
+  const beside = serial(folded).length > 0 || readCounts(folded).length > 0 ? besideNumber(sentence) : null;
+  return beside ?? besideCode(sentence);
+}
+
+const written =
+  /(?<![\p{L}\d])(?:\p{Lu}{1,3}[ ./-]?\d{2,6}|\d{1,2}[ ./-]\p{Lu}{1,2}[ ./-]\d{2}|\d{2,6}[ ./-]?\p{Lu}{1,3}|\d{1,2}\/\d{2}(?:\s\p{Lu})?)["”»']?,?(?=\s)/gu;
+/** "Mine has T0682 on the tab inside": a code, and right behind it a place on the piece. */
+export function besideCode(sentence: string): SaidWhere | null {
+  for (const { 0: code, index } of sentence.matchAll(written)) {
+    const told = whereFrom(sentence, index + code.length, 2);
+    const where = told?.where.replace(/,\s[^,]{1,80}$/u, (tail) => (isOnPiece(tail) ? tail : ''));
+    if (told && where !== undefined && isOnPiece(where) && where.split(' ').length > 2) return { ...told, where };
+  }
+  return null;
 }
 
 const bears = tellingFinder('bears-code');

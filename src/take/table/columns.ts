@@ -1,7 +1,9 @@
 import { unknownPlace } from '../../place';
 import type { Cell } from '../page/grid';
 import { plainCode, plantCodes } from '../said/code';
+import { readExamples } from '../said/example';
 import { type Role, rolesNamed } from '../said/label';
+import { readNumberRange } from '../said/number-range';
 import { readPeriods } from '../said/period';
 import { readPlace } from '../said/place';
 import { isPeriod } from '../said/used-text';
@@ -29,14 +31,15 @@ const numberSign = /^(?:n[.º°]?|no\.?|nr\.?|num\.?|#|№)$/iu;
 const isOrdinal = (text: string): boolean => /^\d{1,2}$/.test(text);
 const isLength = (text: string): boolean => /^\d{1,3}(?:[.,]\d{1,2})?(?:\s|$|["”′]|cm|mm|in)/.test(text);
 const isSingle = (text: string): boolean => /^[A-Za-z0-9]$/.test(plainCode(text).code);
-const isNumber = (text: string): boolean => /^(?:no\.?\s?)?\d{1,3}(?:[.,' ]?\d{3}){0,4}\+?$/i.test(text);
+const isNumber = (text: string): boolean => readNumberRange(text) !== null;
 
 /** Whether a column's cells can be what its header may mean. */
 const fits: Partial<Record<Role, (texts: readonly string[]) => boolean>> = {
   code: (texts) => share(texts, isCode) > 0.6,
   // "Where" is a town, or a place on the piece.
   place: (texts) => share(texts, isCode) < 0.5 && share(texts, opensPlaceOnPiece) < 0.5,
-  plant: (texts) => share(texts, isCode) < 0.5,
+  // "In Betrieb": a time is no workshop, whatever its head is called.
+  plant: (texts) => share(texts, isCode) < 0.5 && share(texts, isSpan) < 0.5,
   period: (texts) => share(texts, isYears) > 0.4,
   from: (texts) => share(texts, isYears) > 0.3,
   until: () => true,
@@ -59,7 +62,7 @@ export function columnRoles(headers: readonly string[], rows: readonly Cell[][],
     const texts = columns[at]!;
     const named = rolesNamed(header);
     // "Workshop" and "Letters" name codes as well as places: the cells say which.
-    if (named.some((role) => ['plant', 'code', 'letter'].includes(role))) {
+    if (named.some((role) => ['plant', 'code', 'letter'].includes(role)) && share(texts, isSpan) < 0.5) {
       if (named.includes('letter') && share(texts, isSingle) > 0.8) return 'letter';
       if (named.includes('code') && share(texts, tellsForm) > 0.6) return 'format';
       if (share(texts, isCode) > 0.6) return 'code';
@@ -84,6 +87,8 @@ export function columnRoles(headers: readonly string[], rows: readonly Cell[][],
     share(columns[numbers]!, isOrdinal) > 0.9
   )
     taken[numbers] = 'code';
+  const shown = codesBesideDates(columns, taken);
+  if (shown !== null) taken[shown] = 'example';
   const spans = yearsInOrder(columns, taken);
   if (placed && spans) [taken[spans[0]], taken[spans[1]]] = ['from', 'until'];
   const hasPeriod = (['period', 'from', 'until', 'year'] as const).some((role) => taken.includes(role));
@@ -94,6 +99,20 @@ export function columnRoles(headers: readonly string[], rows: readonly Cell[][],
     return role === 'letter' && placed && !taken.includes('year') && !taken.includes('code') ? 'code' : role;
   });
 }
+
+const beforeDates: ReadonlySet<Role | null> = new Set<Role | null>([null, 'code', 'first', 'letter']);
+/** The column of codes beside one of what they mean: each of its cells is dated by the cell beside it. */
+function codesBesideDates(columns: readonly string[][], taken: readonly (Role | null)[]): number | null {
+  const reads = taken.indexOf('reads');
+  if (reads < 0 || taken.includes('example') || taken.includes('format') || taken.includes('model')) return null;
+  const dates = columns[reads]!;
+  const isDatedBy = (texts: readonly string[]) =>
+    texts.length === dates.length &&
+    texts.every((code, row) => readExamples(`${code} = ${dates[row]}`, someDay)[0]?.start === 0);
+  const found = columns.findIndex((texts, at) => beforeDates.has(taken[at]!) && texts.length > 0 && isDatedBy(texts));
+  return found < 0 ? null : found;
+}
+const someDay = '2000-01-01';
 
 /** Two columns of single years under heads that say nothing known, the first never after the second: a beginning and an end. */
 function yearsInOrder(columns: readonly string[][], taken: readonly (Role | null)[]): [number, number] | null {

@@ -62,7 +62,11 @@ export function readFacts(facts: readonly Fact[], context: Context): Proposal[] 
   const heading = context.heading;
   if (heading === null) return [];
   const { code, lookAlike } = plainCode(heading);
-  return isPlantCode(code) ? plantOfFacts(code, lookAlike, facts, context) : modelOfFacts(heading, facts, context);
+  if (isPlantCode(code)) return plantOfFacts(code, lookAlike, facts, context);
+  // "Workshops", "Code", "Lining" below one another are of a maker.
+  return labelled(facts, 'size', 'width', 'price') || !labelled(facts, 'place', 'plant')
+    ? modelOfFacts(heading, facts, context)
+    : [];
 }
 
 export const readFactsTable = (rows: readonly Cell[][], context: Context): Proposal[] =>

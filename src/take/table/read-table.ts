@@ -1,6 +1,7 @@
 import { type Cell, headOf, textOfCell } from '../page/grid';
 import type { Context } from '../propose';
 import { plantCodes } from '../said/code';
+import { exactDates } from '../said/example';
 import { type Role, rolesNamed } from '../said/label';
 import { formTold } from '../said/layout-referred';
 import { namesMonth } from '../said/month';
@@ -16,6 +17,7 @@ import { type Headed, headedRows, isHeader, isSection } from './heads';
 import { pricedColumns, pricesOfRow, readPriceGrid } from './prices';
 import { nothing, type Row } from './row';
 import { readRow } from './rows';
+import { partedTables, withoutMarks } from './sheet';
 import { areOf, filledOf } from './sorts';
 import { isSideways, isTurned, sideways, turned, withLabels } from './turned';
 import { unfolded } from './unfolded';
@@ -30,11 +32,23 @@ export interface Table {
 const isDay = (text: string): boolean =>
   /^(?:\p{L}{2,10}\.?,?\s)?\d{1,2}\.?(?:st|nd|rd|th|er)?\s(?:de\s)?\p{L}{3,10}\.?$/u.test(text) &&
   namesMonth(text.replace(/^.{0,16}\s/u, ''));
-/** Days without a year, as a calendar has them. */
-const isOfDays = (texts: readonly string[]): boolean => texts.length > 1 && texts.every(isDay);
+/** Days without a year, or all of one year, as a calendar has them. */
+function isOfDays(texts: readonly string[]): boolean {
+  if (texts.length < 2) return false;
+  const years = new Set(texts.map((text) => (text.length <= longestDay ? dayOf(text)?.slice(0, 4) : undefined)));
+  return texts.every(isDay) || (years.size === 1 && !years.has(undefined));
+}
+const longestDay = 24;
+/** A day with its year (ISO 8601), and nothing less exact. */
+const dayOf = (text: string): string | undefined =>
+  exactDates(text, someDay).find(({ reads }) => reads.length === 10)?.reads;
+const someDay = '2000-01-01';
 
 /** What a table proposes: rows by their columns' roles, or facts of one model beside their labels. */
-export function readTable({ rows, caption }: Table, around: Context, day: string): Proposal[] {
+export function readTable({ rows: written, caption }: Table, around: Context, day: string): Proposal[] {
+  const rows = withoutMarks(written);
+  const parts = partedTables(rows);
+  if (parts) return parts.flatMap((part) => readTable({ rows: part, caption }, around, day));
   const context = caption === '' ? around : { ...around, above: `${caption} ${around.above}` };
   const body = withoutDitto(rows.filter((row) => row.length > 0));
   const width = Math.max(0, ...body.map((row) => row.length));
@@ -68,6 +82,10 @@ function rowsAsTurned(body: Cell[][], makers: readonly string[]): Cell[][] | nul
   const labelled = withLabels(body);
   return isSideways(labelled) ? sideways(labelled) : null;
 }
+
+/** Whether a head is of dates of codes: those may be of one year all. */
+const tellsDates = (header: string): boolean =>
+  rolesNamed(header).some((role) => role === 'reads' || role === 'example');
 
 /** The columns of a table by what they tell. */
 interface Columns {
@@ -116,7 +134,8 @@ function readRows(headed: Headed, width: number, context: Context, day: string):
   const { headers, above, data } = headed;
   const told = data.filter((row) => !isSection(row));
   // A calendar's codes are of its events.
-  if (headers.some((_, column) => isOfDays(told.map((row) => textOfCell(row[column]))))) return [];
+  if (headers.some((head, column) => !tellsDates(head) && isOfDays(told.map((row) => textOfCell(row[column])))))
+    return [];
   const { taken, dated, parts, prices } = columnsOf(headed, told, width, context);
   let section: string | null = null;
   let { earlier } = context;

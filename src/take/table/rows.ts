@@ -4,18 +4,21 @@ import type { Inline } from '../page/inline';
 import { type Context, doubtsOf, type OwnFields, propose, type Say } from '../propose';
 import { deniesCode, isNothing } from '../prose/told-sentence';
 import { isPlantNumber, plainCode, plantCodes } from '../said/code';
+import { confirmedLayout } from '../said/confirmed';
 import { doubtedBy } from '../said/doubted';
-import { plainExamples, readExamples } from '../said/example';
+import { plainExamples, readExamples, type SaidExample, unitsOfDate } from '../said/example';
 import { doubtsOfForm, lookAlikes } from '../said/form-doubts';
 import type { Role } from '../said/label';
 import { readNotation, readsExamples } from '../said/layout';
 import { layoutTold } from '../said/layout-referred';
+import type { SaidLayout } from '../said/layout-words';
+import { readNumberRange } from '../said/number-range';
 import { onePeriod, timeFrom } from '../said/one-period';
 import { readPeriods, type Used, usedOf } from '../said/period';
 import { countryAlone, readPlace, type SaidPlace } from '../said/place';
 import { withoutPeriods } from '../said/used-text';
 import { opensPlaceOnPiece } from '../said/where';
-import type { Doubt, Proposal } from '../types';
+import type { Doubt, Proposal, TakenPeriod } from '../types';
 import { tellingFinder } from '../words';
 import { constructionOf, modelOf, partsOf } from './model-row';
 import { dated, has, nothing, type Row, said } from './row';
@@ -140,10 +143,18 @@ function systemOf(row: Row, used: Used, context: Context, day: string, say: Say)
   const plain = plainExamples(examples);
   const settled = notation
     ? { layout: notation, fits: readsExamples(notation, plain), by: 'words' as const }
-    : layoutTold(text, examples, context.earlier);
+    : (layoutTold(text, examples, context.earlier) ?? (used.used ? formShown(examples) : null));
   if (!settled) return plain.map((example) => say({ kind: 'example', ...example }, [lookAlikes(examples)]));
   const doubts = doubtsOfForm(settled, examples, false);
   return [say({ kind: 'code-system', ...dated(used), layout: settled.layout, examples: plain }, doubts)];
+}
+
+/** Beside a time and nothing else, a dated code shows a form, as far as it can be only one. */
+function formShown(examples: readonly SaidExample[]): SaidLayout | null {
+  const [first] = examples;
+  const units = first ? unitsOfDate(first.reads) : [];
+  const layout = confirmedLayout(examples, units, false);
+  return layout && { layout, fits: true, by: 'examples', units };
 }
 
 /** "WWYY", and "WWYY + letters", whose number an example shows. */
@@ -168,19 +179,12 @@ function letterOf(row: Row, say: Say): Proposal[] {
   );
 }
 
-const numberOf = (text: string): number | null => {
-  const digits = /^(?:no\.?\s?)?(\d{1,3}(?:[.,' ]?\d{3}){0,4})(?!\d)/i.exec(text)?.[1]?.replace(/\D/g, '');
-  return digits === undefined ? null : Number(digits);
-};
-
 function serialOf(row: Row, say: Say): Proposal[] {
-  const first = numberOf(said(row, 'first'));
-  const last = numberOf(said(row, 'last'));
+  const numbers = readNumberRange(said(row, 'first'));
+  const last = readNumberRange(said(row, 'last'))?.first ?? numbers?.last ?? null;
   const [period, ...more] = readPeriods(said(row, 'year') || said(row, 'period'));
-  if (first === null || !period || more.length > 0) return [];
-  return [
-    say({ kind: 'serial', first, ...(last !== null && { last }), made: period.used }, [
-      period.backwards && 'backwards',
-    ]),
-  ];
+  if (!numbers || !period || more.length > 0) return [];
+  const { first, goesOn } = numbers;
+  const made: TakenPeriod = goesOn && last === null ? [period.used[0], null] : period.used;
+  return [say({ kind: 'serial', first, ...(last !== null && { last }), made }, [period.backwards && 'backwards'])];
 }
