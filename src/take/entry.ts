@@ -45,6 +45,8 @@ export function splitEntry(item: Inline): Entry | null {
   const [, time, rest] = /^(.{4,60}?)\.\s(?=\p{Lu})(.{2,3000})$/su.exec(text.slice(0, 3000)) ?? [];
   const isAlone = time !== undefined && isPeriod(time) && readPeriods(rest!).every(({ form }) => form === 'year');
   if (isAlone) return { head: time, body: rest!, whole: item };
+  const placed = placeInTime(text);
+  if (placed) return { ...placed, whole: item };
   const joints = [...text.slice(0, longestHead + 4).matchAll(joint)].filter(({ index }) => !isInBracket(text, index));
   // "1984 – 1985: four digits": a period at the head holds a dash of its own.
   const [first] = joints;
@@ -57,6 +59,15 @@ export function splitEntry(item: Inline): Entry | null {
     whole: item,
   };
 }
+
+/** "Until 1985 under the flap": a time, and right behind it a place on the piece. */
+function placeInTime(text: string): Pick<Entry, 'head' | 'body'> | null {
+  const [period, ...more] = text.length <= longestPlace ? readPeriods(text) : [];
+  if (!period || more.length > 0 || period.start > 0 || period.form === 'year') return null;
+  const body = text.slice(period.end).replace(/^[\s,]{1,4}/u, '');
+  return opensPlaceOnPiece(body) && isOnPiece(body) ? { head: text.slice(0, period.end), body } : null;
+}
+const longestPlace = 80;
 
 const asksMaterial = tellingFinder('asks-material');
 

@@ -29,7 +29,7 @@ export interface Telling {
   offersInText: boolean;
   /** Whether it speaks of things that makers of leather goods make, or of their parts. */
   ofGoods: boolean;
-  /** Whether one passage alone speaks of them, and no title or heading. */
+  /** Whether one passage alone speaks of them, and no title or heading; of a bare table of codes nothing of the kind is known. */
   ofGoodsInPassing: boolean;
   /** Whether title, headings or captions speak of workshops. */
   ofWorkshops: boolean;
@@ -50,7 +50,7 @@ export function readTelling(title: string, blocks: readonly Block[]): Telling {
   const ofBags = (text: string) => bags(text).length > 0;
   const inHeads = ofBags(about);
   return {
-    ofGoodsInPassing: !inHeads && texts.filter(ofBags).length < fewestPassages,
+    ofGoodsInPassing: !inHeads && texts.filter(ofBags).length === 1,
     heading: tells(about).length > 0 || tellsInTitle(`${title}\n${headings[0] ?? ''}`.slice(0, 600)).length > 0,
     ofWorkshops: namesWorkshops(about),
     ofOtherCodes: otherCodes(`${title}\n${headings[0] ?? ''}`.slice(0, 600)).length > 0,
@@ -60,8 +60,6 @@ export function readTelling(title: string, blocks: readonly Block[]): Telling {
   };
 }
 
-/** Of goods that only so many passages name a page does not tell. */
-const fewestPassages = 2;
 /** Fewer than this on a page that sells, or without a heading that says so, are a mention. */
 const fewest = 3;
 const fewestRows = 2;

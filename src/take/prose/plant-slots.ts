@@ -1,4 +1,4 @@
-import { foldWords } from '../../text';
+import { findPlaces, foldWords } from '../../text';
 import { andWords } from '../and-words';
 import { namesMonth } from '../said/month';
 import type { SaidPeriod } from '../said/period';
@@ -58,7 +58,8 @@ function pairsIn(text: string): Pair[] {
     if (!name || !isInitial(code, name[0])) continue;
     const gap = ahead ? '(' : text.slice(end, name.index);
     // "C Cluny" goes on from another pair; alone it may be anything.
-    if (!between.test(gap) || (gap.trim() === '' && found.length === 0)) continue;
+    const isListed = /[:：]\s$/u.test(text.slice(0, index));
+    if (!between.test(gap) || (gap.trim() === '' && found.length === 0 && !isListed)) continue;
     const [start, close] = [Math.min(index, name.index), Math.max(end, name.index + name[0].length)];
     found.push({ code, at: index, name: name[0], start, end: close });
   }
@@ -84,12 +85,16 @@ const opening = 3;
 /** A sentence longer than this is a muddle: its slots are held against each other. */
 const longest = 400;
 
+/** "They worked in Bulgaria as well, with the letter B": a country is where pieces were made. */
+const isOfWorkshop = (text: string, name: string): boolean =>
+  plantWords(text).length > 0 || findPlaces(name).some(({ form }) => form === 'name');
+
 /** "A third workshop, in Malta, used the letter X": the one code and the one name of a sentence that speaks of both. */
 function onlyPair(text: string): Pair[] {
   const [written, ...more] = codesIn(text);
   const [name, ...others] = [...text.matchAll(names)].filter(({ 0: one, index }) => index > 0 && !namesMonth(one));
   const callsLetter = written !== undefined && letterWords(text).some(({ end }) => end + 1 === written.index);
-  if (!written || !name || more.length > 0 || others.length > 0 || !callsLetter || plantWords(text).length === 0)
+  if (!written || !name || more.length > 0 || others.length > 0 || !callsLetter || !isOfWorkshop(text, name[0]))
     return [];
   const { 0: code, index } = written;
   const [start, end] = [Math.min(index, name.index), Math.max(index + code.length, name.index + name[0].length)];

@@ -7,7 +7,8 @@ import { readPlace } from '../said/place';
 import { withoutPeriods } from '../said/used-text';
 import { plantBeside, type SaidPlant } from './said-plant';
 
-const inBrackets = /\((\p{Lu}{1,3}\d?)\)/gu;
+const inBrackets =
+  /\((?:\p{Ll}{0,12}(?:letter|lettre|lettera|letra|buchstabe|kürzel|marke|sigla|code|codice|código)\s)?(\p{Lu}{1,3}\d?)\)/gu;
 /** "Workshops were Rosenheim (R), Kufstein in Austria (K) and from 1999 Brno (B)": each place before its code. */
 export function plantsInBrackets(sentence: string): SaidPlant[] {
   const found = placesInBrackets(sentence);

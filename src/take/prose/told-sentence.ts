@@ -34,12 +34,19 @@ export function look(sentence: Sentence, day: string): Told {
   return {
     sentence,
     examples,
-    periods: periods.filter(({ start }) => !inExample(start)),
+    periods: periods.filter(({ start }) => !inExample(start) && start < legendIn(sentence.text)),
     counts: readCounts(sentence.text).length,
     units: units(sentence.text).filter(({ start }) => !inExample(start)).length,
     noCode: deniesCode(sentence.text) || isNothing(text) || deniesAll(text),
     describes: describesOrder(sentence.text),
   };
+}
+
+const legend = /[:：]\s(?=\p{Lu}{1,3}\s(?:=\s?)?(?:\p{Ll}{2,12}\s)?\p{Lu}\p{Ll}|\p{Lu}{1,3}\s\()/u;
+/** Where a sentence turns to what its letters stand for: "a letter in front: B Bern, since 1984 also T for Turkey". */
+function legendIn(text: string): number {
+  const at = text.search(legend);
+  return at < 0 ? text.length : at;
 }
 
 const stamping = tellingFinder('stamping');

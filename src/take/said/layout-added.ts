@@ -7,7 +7,7 @@ import type { SaidLayout } from './layout-words';
 import { unitsNamed } from './unit-words';
 
 const letters = tellingFinder('letters', 'plant');
-const more = tellingFinder('more-of', 'put-before', 'put-behind');
+const more = tellingFinder('more-of', 'put-before', 'put-behind', 'put-between');
 
 /**
  * The form told before with letters more, or with the digits of one unit more, where examples show it and read so: "then it
@@ -52,15 +52,10 @@ export function withLettersOf(code: string, layout: Layout): Layout[] {
 export const unitOver = (unit: DateUnit, code: string, layout: Layout): Slot | null =>
   slotOf(unit, code.replace(/[^\p{L}\d]/gu, '').length - widthOfAll(layout));
 
-/** A layout with one unit more before or behind it. */
+/** A layout with one unit more before it, behind it, or between two of its parts. */
 function withUnit(unit: DateUnit, code: string, layout: Layout): Layout[] {
   const slot = unitOver(unit, code, layout);
-  return slot
-    ? [
-        [slot, ...layout],
-        [...layout, slot],
-      ]
-    : [];
+  return slot ? [...layout, null].map((_, at) => layout.toSpliced(at, 0, slot)) : [];
 }
 
 /** Examples of a code that is the year alone: "57 (1957)", "61 is 1961". */

@@ -10,7 +10,15 @@ import { unitOver, unitsToldOf, withLettersOf } from './layout-added';
 import { readLayoutWords, type SaidLayout } from './layout-words';
 import { readCounts } from './number';
 
-const changes = tellingFinder('order-reversed', 'form-kept', 'signs-dropped', 'more-of', 'put-before', 'put-behind');
+const changes = tellingFinder(
+  'order-reversed',
+  'form-kept',
+  'signs-dropped',
+  'more-of',
+  'put-before',
+  'put-behind',
+  'put-between',
+);
 const letterWords = tellingFinder('letters', 'plant');
 const lettersOnly = tellingFinder('letters');
 const dateSlot = (slot: Slot): boolean => Object.keys(slot).some(isDateUnit);
@@ -22,6 +30,7 @@ interface Reference {
   dropped: boolean;
   ahead: boolean;
   behind: boolean;
+  between: boolean;
 }
 
 function referenceIn(text: string): Reference | null {
@@ -34,8 +43,9 @@ function referenceIn(text: string): Reference | null {
     dropped: says('signs-dropped') && lettersOnly(folded).length > 0,
     ahead: says('put-before'),
     behind: says('put-behind'),
+    between: says('put-between'),
   };
-  return Object.values(reference).some(Boolean) || says('more-of') ? reference : null;
+  return Object.values(reference).some(Boolean) || says('more-of') || says('put-between') ? reference : null;
 }
 
 /** A layout whose two units of a date change places, with its letters where they were or at the other end. */
@@ -67,6 +77,9 @@ function candidatesOf(reference: Reference, text: string, code: string | undefin
     return bases.flatMap((layout) => {
       const slot = code === undefined ? slotOf(unit, 2) : unitOver(unit, code, layout);
       if (!slot) return [];
+      // Where in the code it came is for the example to show.
+      if (reference.between && code !== undefined)
+        return layout.slice(1).map((_, at) => layout.toSpliced(at + 1, 0, slot));
       const ends = [...(reference.behind ? [] : [[slot, ...layout]]), ...(reference.ahead ? [] : [[...layout, slot]])];
       return code === undefined && ends.length > 1 ? [] : ends;
     });

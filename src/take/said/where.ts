@@ -59,6 +59,8 @@ export function readWhere(sentence: string, ofCodes: boolean): SaidWhere | null 
   const folded = foldWords(sentence);
   const fronted = frontedPlace(sentence, folded);
   if (fronted) return fronted;
+  const borne = borneAt(sentence, folded);
+  if (borne) return borne;
   const [noun] = code(folded);
   const verb = sits(folded).find((one) => noun !== undefined && Math.abs(one.start - noun.start) <= 90);
   if (noun && verb) {
@@ -107,6 +109,19 @@ function frontedPlace(sentence: string, folded: Folded): SaidWhere | null {
   return noun && isOnPiece(where) && where.length >= 6 && !/[\d,;:(]/.test(where) ? { where, start: 0 } : null;
 }
 const farthestPlace = 80;
+
+const articleLast = /\s(?:the|an?|le|la|les|une?|den|die|das|einen?|eine|il|lo|el|het|een)$/iu;
+/** "Sie trägt unter dem Spiegelfach den Stempel": a place between what bears the code and the code. */
+function borneAt(sentence: string, folded: Folded): SaidWhere | null {
+  for (const verb of bears(folded)) {
+    const first = on(sentence).find(({ start }) => start >= verb.end && start - verb.end <= 1);
+    const noun = first && code(folded).find(({ start }) => start > first.end && start - first.end <= farthestCode);
+    const where = noun && sentence.slice(first.start, noun.start).trim().replace(articleLast, '');
+    if (where && isOnPiece(where) && where.split(' ').length > 2 && !/[\d,;:(]/.test(where))
+      return { where, start: first!.start };
+  }
+  return null;
+}
 
 /** "The letter is stamped under the flap": the letter and its verb at the head of a sentence, and the place right behind. */
 function letterPlace(sentence: string, folded: Folded): SaidWhere | null {

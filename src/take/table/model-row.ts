@@ -2,10 +2,11 @@ import type { Context, Say } from '../propose';
 import type { Role } from '../said/label';
 import { onePeriod } from '../said/one-period';
 import { partNamed } from '../said/part';
-import { readPeriods, type Used } from '../said/period';
+import { readPeriods, type SaidPeriod, type Used } from '../said/period';
 import { readAmount } from '../said/price';
 import { readSizes } from '../said/size';
 import type { Proposal } from '../types';
+import { tellingFinder } from '../words';
 import { dated, has, nothing, type Row, said, saysNothing } from './row';
 
 /** A part and what it is made of, each in a column: the models that it is said of stand in a third. */
@@ -29,12 +30,15 @@ export function partsOf(row: Row, of: { models: string[] } | Used, say: Say): Pr
   });
 }
 
+/** "Inches" in the languages at hand; a bare "in" only in brackets. */
+const inches = /[([]in\.?[)\]]|(?<!\p{L})(?:inch|zoll(?!\p{L})|pouces|pollici|pulgadas)/iu;
+
 /** The size of a row, from one column or from one for each side. */
 function sizeOf(row: Row) {
   // "Maße in cm" is in centimetres: a bare "in" is an inch only in brackets.
   const unitIn = (role: Role) => {
     const header = row.headers.get(role) ?? '';
-    return /\b(cm|mm)\b/.exec(header)?.[1] ?? (/[([]in\.?[)\]]|\binch/.test(header) ? 'in' : '');
+    return /\b(cm|mm)\b/.exec(header)?.[1] ?? (inches.test(header) ? 'in' : '');
   };
   if (has(row, 'size')) {
     const text = said(row, 'size');
@@ -79,11 +83,18 @@ export function modelOf(row: Row, used: Used, { above, francs }: Context, say: S
   return [...found, ...partsOf(row, { models: [name] }, say), ...priceOf(row, name, above, francs, say)];
 }
 
+const prices = tellingFinder('column-price', 'new-price', 'cost');
+/** "Price list, spring 1974" above a table: the one year of all its prices. */
+function yearOfList(above: string): SaidPeriod | undefined {
+  const [period, ...more] = prices(above).length > 0 ? readPeriods(above) : [];
+  return period?.form === 'year' && more.length === 0 ? period : undefined;
+}
+
 function priceOf(row: Row, model: string, above: string, francs: string | null, say: Say): Proposal[] {
   const text = said(row, 'price');
   if (nothing.test(text)) return [];
   const header = row.headers.get('price') ?? '';
-  const year = readPeriods(text)[0] ?? readPeriods(said(row, 'year'))[0] ?? readPeriods(header)[0];
+  const year = readPeriods(text)[0] ?? readPeriods(said(row, 'year'))[0] ?? readPeriods(header)[0] ?? yearOfList(above);
   const bare = text.replace(/[([][^)\]]{0,30}[)\]]/g, '').trim();
   const amount = readAmount(bare, header, francs) ?? readAmount(bare, above, francs);
   if (!amount || !year || year.used[0] === null || year.used[0] !== year.used[1]) return [];
