@@ -76,6 +76,12 @@ function pairOf(period: SaidPeriod, pairs: readonly Pair[], alone: readonly numb
   const last = pairs.findLast(({ end }) => end <= period.start);
   if (next !== undefined && next.start <= period.start) return next;
   const isParted = last === undefined ? period.start <= opening : conjunction.test(text.slice(last.end, period.start));
+  // "M Murrhardt, ab 1984 auch T": behind a comma, and without one before the pair.
+  const leads =
+    next !== undefined &&
+    /,\s$/u.test(text.slice(0, period.start)) &&
+    /^\s(?:\p{Ll}{2,12}\s){1,2}$/u.test(text.slice(period.end, next.start));
+  if (leads) return next;
   if (next !== undefined && isParted && opensPair.test(text.slice(period.end, next.start))) return next;
   // What stands behind a code of which no name is told is of that one.
   return last !== undefined && !alone.some((at) => at > last.end && at < period.start) ? last : undefined;

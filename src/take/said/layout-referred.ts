@@ -1,5 +1,5 @@
 import type { Layout, Slot } from '../../maker/types';
-import { foldWords, isNegated } from '../../text';
+import { type Folded, foldWords, isNegated } from '../../text';
 import type { Proposal } from '../types';
 import { tellingFinder } from '../words';
 import { blanked } from './blanked';
@@ -40,13 +40,17 @@ function referenceIn(text: string): Reference | null {
   const reference = {
     reversed: says('order-reversed'),
     kept: says('form-kept'),
-    dropped: says('signs-dropped') && lettersOnly(folded).length > 0,
+    dropped: (says('signs-dropped') && lettersOnly(folded).length > 0) || deniesLetters(folded),
     ahead: says('put-before'),
     behind: says('put-behind'),
     between: says('put-between'),
   };
   return Object.values(reference).some(Boolean) || says('more-of') || says('put-between') ? reference : null;
 }
+
+/** "Avant 1970 il n'y avait pas de lettre": that codes had none. */
+const deniesLetters = (folded: Folded): boolean =>
+  lettersOnly(folded).some(({ foldedStart, foldedEnd }) => isNegated(folded.text, foldedStart, foldedEnd));
 
 /** A layout whose two units of a date change places, with its letters where they were or at the other end. */
 function reversedOf(layout: Layout): Layout[] {
@@ -72,7 +76,9 @@ function candidatesOf(reference: Reference, text: string, code: string | undefin
   const base = reference.dropped ? own.filter((slot) => !ofLetters(slot)) : own;
   const bases = reference.reversed ? reversedOf(base) : [base];
   const [unit, ...more] = added;
-  if (more.length > 0 || named.length > 1) return [];
+  // "Just the month and the year": all that it had and has.
+  const isSame = added.length === 0 && named.join() === known.units.join();
+  if (more.length > 0 || (named.length > 1 && !isSame)) return [];
   if (unit !== undefined)
     return bases.flatMap((layout) => {
       const slot = code === undefined ? slotOf(unit, 2) : unitOver(unit, code, layout);

@@ -10,15 +10,15 @@ const nothingOf = tellingFinder('no-material');
 /** "De la moire", "du coton": some of it. */
 const partitive = /^\s{0,8}(?:de la |de l['’]|du |della |dello |dell['’]|del )(?=\p{Ll})/u;
 /** "1975年までがレーヨン": the particle belongs to what stands before it. */
-const particles = /^(?:が|を|に|も)(?=[\p{Script=Katakana}\p{Script=Han}])/u;
+const particles = /^\s{0,80}(?:が|を|に|も)(?=[\p{Script=Katakana}\p{Script=Han}])/u;
 /** "…とのこと", "…だそうです": that it is said so. */
 const hearsay = /(?:とのこと(?:です)?|だそうです|らしいです|のようです|です)[。\s]{0,3}$/u;
 
 /** The words of a material without what leads to it, and without "used" behind it. */
 export function plainMaterial(text: string): string {
   let is = text.replace(/^\s{0,80}(?:and|und|et|ed?|y|en)\s{1,80}(?=\p{L})/u, '');
-  for (let step = 0; step < 4 && leading.test(is); step += 1) is = is.replace(leading, '');
   is = is.replace(partitive, '').replace(particles, '').replace(hearsay, '');
+  for (let step = 0; step < 4 && leading.test(is); step += 1) is = is.replace(leading, '');
   is = is.replace(/[\s,.;:]{1,80}$/u, '').replace(/\s(?:geweest|gewesen|été|stat[aoie])$/iu, '');
   const last = ofUse(foldWords(is)).at(-1);
   if (last && last.start > 0 && last.end === is.length) is = is.slice(0, last.start);
