@@ -45,13 +45,14 @@ export function splitEntry(item: Inline): Entry | null {
   const [, time, rest] = /^(.{4,60}?)\.\s(?=\p{Lu})(.{2,3000})$/su.exec(text.slice(0, 3000)) ?? [];
   const isAlone = time !== undefined && isPeriod(time) && readPeriods(rest!).every(({ form }) => form === 'year');
   if (isAlone) return { head: time, body: rest!, whole: item };
-  const placed = placeInTime(text);
-  if (placed) return { ...placed, whole: item };
   const joints = [...text.slice(0, longestHead + 4).matchAll(joint)].filter(({ index }) => !isInBracket(text, index));
   // "1984 – 1985: four digits": a period at the head holds a dash of its own.
   const [first] = joints;
   const chosen = joints.find(({ index }) => isPeriod(text.slice(0, index))) ?? first;
-  if (!chosen || chosen.index === 0) return null;
+  if (!chosen || chosen.index === 0) {
+    const placed = placeInTime(text);
+    return placed && { ...placed, whole: item };
+  }
   const range = joints.find((one) => one.index > chosen.index && isPeriod(text.slice(0, one.index))) ?? chosen;
   return {
     head: text.slice(0, range.index).trim(),

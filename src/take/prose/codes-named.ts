@@ -17,7 +17,7 @@ export interface NamedCode {
 }
 
 const codes = /(?<![\p{Script=Latin}\d'’-])\p{Lu}{2,3}\d?(?![\p{Script=Latin}\d'’-])(?!\s\d)/gu;
-const letters = /(?<![\p{L}\d'’.-])\p{Lu}(?![\p{Script=Latin}\d'’.-])(?!\s\d)/gu;
+const letters = /(?<![\p{Script=Latin}\d'’.-])\p{Lu}(?![\p{Script=Latin}\d'’.-])(?!\s\d)/gu;
 /** Words of one letter, which begin a sentence with a capital: "A bag is …", "E la borsa è …". */
 const wordsOfOneLetter = /^[AEIOUYÀÉÈ]$/;
 

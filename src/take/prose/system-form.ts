@@ -8,7 +8,7 @@ import { layoutReferred, layoutTold } from '../said/layout-referred';
 import { type SaidLayout, withLettersAdded } from '../said/layout-words';
 import { type SaidPeriod, usedOf } from '../said/period';
 import type { SaidSystem, Section } from './said-system';
-import { behindOf, changeOf, joinedTime, periodBeside, periodOf, sinceThen } from './system-time';
+import { behindOf, changeOf, joinedTime, periodBeside, periodOf, sinceThen, timeAlone } from './system-time';
 import type { Told } from './told-sentence';
 
 /**
@@ -33,10 +33,18 @@ export function describedAround(
     null,
     null,
     null,
-    periodBeside(isFirst ? told[at - 1] : undefined, behindOf(told, last)),
+    timeOf(told, at, isFirst, last),
   );
   const others = rest ? [{ ...told[last]!, examples: rest }] : [];
   return system && layout?.by === 'words' && layout.fits ? { system, layout, rest: others, last } : null;
+}
+
+/** The time told beside a description; of an answer on one code, that which any of its sentences tells. */
+function timeOf(told: readonly Told[], at: number, isFirst: boolean, last: number): readonly SaidPeriod[] {
+  const beside = periodBeside(isFirst ? told[at - 1] : undefined, behindOf(told, last));
+  if (beside.length > 0 || !told[at]!.assumed) return beside;
+  const times = told.flatMap((one) => timeAlone(one) ?? []);
+  return times.length === 1 ? times : [];
 }
 
 /** The example of a form that was told before without one, and without its time: "Example: OT0779 (July 1979)". */
