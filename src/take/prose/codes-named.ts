@@ -112,9 +112,9 @@ const oneLetterCode =
 const plants = tellingFinder('plant');
 
 const lettersOfCode = /(?<![\p{L}\d])(?:(\p{Lu}{2,3})[ -]?\d{3,6}|\d{3,6}[ -]?(\p{Lu}{2,3}))(?![\p{L}\d])/gu;
-/** The letters of the codes that a text writes with several: of workshops, as far as it says of what. */
-export const lettersWritten = (text: string): ReadonlySet<string> =>
-  new Set([...text.matchAll(lettersOfCode)].map(([, before, behind]) => before ?? behind!));
+/** How many letters the codes have that a text writes with several: of workshops, as far as it says of what. */
+export const lettersWritten = (text: string): ReadonlySet<number> =>
+  new Set([...text.matchAll(lettersOfCode)].map(([, before, behind]) => (before ?? behind!).length));
 
 /** Whether a text writes codes with one letter, or says that a letter is of a workshop. */
 export const writesOneLetter = (text: string): boolean =>

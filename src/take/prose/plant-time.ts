@@ -2,13 +2,13 @@ import { andWords } from '../and-words';
 import { readPeriods, usedOf } from '../said/period';
 import { farthestTold, type SaidPlant } from './said-plant';
 
-const joint = new RegExp(`(?:[,;]|\\s(?:${andWords}))\\s?(?:(?:${andWords})(?!\\p{L}))?[\\s,(]{0,3}$`, 'u');
+const joint = new RegExp(`(?:[,;、]|\\s(?:${andWords}))\\s?(?:(?:${andWords})(?!\\p{L}))?[\\s,(]{0,3}$`, 'u');
 /** "SC for Scarborough and, from 1985, MA for Malta": a time between two codes that is of the second. */
 export function timeAhead(sentence: string, from: number | undefined, to: number) {
   if (from === undefined || to - from > farthestTold) return null;
   const gap = sentence.slice(from, to);
   const period = readPeriods(gap).at(-1);
-  if (!period || period.form === 'year' || !/^\s?[,)]?\s?$/u.test(gap.slice(period.end))) return null;
+  if (!period || period.form === 'year' || !/^\s?[,)は]?\s?$/u.test(gap.slice(period.end))) return null;
   const before = joint.exec(gap.slice(0, period.start));
   if (!before) return null;
   const { backwards, ...used } = usedOf([period]);

@@ -14,8 +14,8 @@ import { farthestTold, type SaidPlant } from './said-plant';
 export interface Before {
   /** Whether the page writes codes of one letter. */
   oneLetter: boolean;
-  /** The letters of its codes, where it writes them with several. */
-  written?: ReadonlySet<string>;
+  /** How many letters its codes have, where it writes them with several. */
+  written?: ReadonlySet<number>;
   /** Whether the writer has just said to have been wrong. */
   confessed: boolean;
   /** The code that the sentence before took back without saying what it is instead. */
@@ -89,7 +89,7 @@ export function plantsIn(sentence: string, before: Before): { plants: SaidPlant[
       readSegment(segment, token, Boolean(back), {
         follows,
         ofPlants: ofPlants || listsInHan,
-        ofCodes: before.oneLetter || isLikeWritten(code, before.written),
+        ofCodes: before.oneLetter || (before.written?.has(code.length) ?? false),
       });
     if (!plant) continue;
     const lead = plant.fields.used ? null : leads[index];
@@ -133,10 +133,6 @@ function withSlots(plants: readonly SaidPlant[], { plants: slots, whole }: InSlo
 
 const asDisputed = (plant: SaidPlant): SaidPlant =>
   plant.doubts.includes('disputed') ? plant : { ...plant, doubts: [...plant.doubts, 'disputed'] };
-
-/** Whether a code is as long as the letters of codes that the page writes. */
-const isLikeWritten = (code: string, written: ReadonlySet<string> = new Set()): boolean =>
-  [...written].some(({ length }) => length === code.length);
 
 const relative = tellingFinder('which-is');
 /** "RO, which is Romania": a pronoun, or "that is", between a code and what it is. */

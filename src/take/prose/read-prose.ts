@@ -68,7 +68,7 @@ export class ProseReader {
   private pending: SaidLayout | null = null;
 
   private readonly oneLetter: boolean;
-  private readonly written: ReadonlySet<string>;
+  private readonly written: ReadonlySet<number>;
   /** Whether the sentence before spoke of the code. */
   private ofCodes = false;
   /** The code that the page showed last. */

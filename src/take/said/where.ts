@@ -39,6 +39,9 @@ const japanese = [
 const japaneseOfCarrier = /(?:^|[、。])([^、。]{4,30}?)の(?:番号|コード|刻印|記号)は/u;
 const japanesePlace = /(?:場所|位置)は([^、。]{2,40}?)(?:です|になります|。|$)/u;
 
+/** What stands further on in a sentence is not looked at. */
+const longestHead = 400;
+
 export interface SaidWhere {
   where: string;
   /** What carries the code, where it is named before the place: "it is a sticker in the pocket". */
@@ -52,7 +55,7 @@ export interface SaidWhere {
  * sentence before spoke of the code: "it" and a verb without a subject mean it then.
  */
 export function readWhere(sentence: string, ofCodes: boolean): SaidWhere | null {
-  const head = sentence.slice(0, 400);
+  const head = sentence.slice(0, longestHead);
   const inJapanese = japanese.map((one) => one.exec(head)).find((match) => match !== null);
   if (inJapanese && (!/[「」]/u.test(inJapanese[0]) || isOnPiece(inJapanese[1]!)))
     return { where: inJapanese[1]!, start: inJapanese.index };
@@ -63,7 +66,7 @@ export function readWhere(sentence: string, ofCodes: boolean): SaidWhere | null 
   const folded = foldWords(sentence);
   const fronted = frontedPlace(sentence, folded);
   if (fronted) return fronted;
-  const borne = borneAt(sentence, folded);
+  const borne = borneAt(head);
   if (borne) return borne;
   const [noun] = code(folded);
   const verb = sits(folded).find((one) => noun !== undefined && Math.abs(one.start - noun.start) <= 90);
@@ -82,15 +85,18 @@ export function readWhere(sentence: string, ofCodes: boolean): SaidWhere | null 
   const told = meant ? whereFrom(sentence, meant.end, 24) : null;
   if (told && (told.on || isOnPiece(told.where))) return told;
   const beside = serial(folded).length > 0 || readCounts(folded).length > 0 ? besideNumber(sentence) : null;
-  return beside ?? besideCode(sentence);
+  return beside ?? besideCode(head);
 }
 
+/** More codes than these in a sentence are a list of them. */
+const mostCodes = 4;
 const written =
   /(?<![\p{L}\d])(?:\p{Lu}{1,3}[ ./-]?\d{2,6}|\d{1,2}[ ./-]\p{Lu}{1,2}[ ./-]\d{2}|\d{2,6}[ ./-]?\p{Lu}{1,3}|\d{1,2}\/\d{2}(?:\s\p{Lu})?)["”»']?,?(?=\s)/gu;
 /** "Mine has T0682 on the tab inside": a code, and right behind it a place on the piece. */
 export function besideCode(sentence: string): SaidWhere | null {
-  for (const { 0: code, index } of sentence.matchAll(written)) {
-    const told = whereFrom(sentence, index + code.length, 2);
+  const head = sentence.slice(0, longestHead);
+  for (const { 0: code, index } of [...head.matchAll(written)].slice(0, mostCodes)) {
+    const told = whereFrom(head, index + code.length, 2);
     const where = told?.where.replace(/,\s[^,]{1,80}$/u, (tail) => (isOnPiece(tail) ? tail : ''));
     if (told && where !== undefined && isOnPiece(where) && where.split(' ').length > 2) return { ...told, where };
   }
@@ -116,11 +122,12 @@ const farthestPlace = 80;
 
 const articleLast = /\s(?:the|an?|le|la|les|une?|den|die|das|einen?|eine|il|lo|el|het|een)$/iu;
 /** "Sie trägt unter dem Spiegelfach den Stempel": a place between what bears the code and the code. */
-function borneAt(sentence: string, folded: Folded): SaidWhere | null {
-  for (const verb of bears(folded)) {
-    const first = on(sentence).find(({ start }) => start >= verb.end && start - verb.end <= 1);
-    const noun = first && code(folded).find(({ start }) => start > first.end && start - first.end <= farthestCode);
-    const where = noun && sentence.slice(first.start, noun.start).trim().replace(articleLast, '');
+function borneAt(head: string): SaidWhere | null {
+  const [places, nouns] = [on(head), code(head)];
+  for (const verb of bears(head)) {
+    const first = places.find(({ start }) => start >= verb.end && start - verb.end <= 1);
+    const noun = first && nouns.find(({ start }) => start > first.end && start - first.end <= farthestCode);
+    const where = noun && head.slice(first.start, noun.start).trim().replace(articleLast, '');
     if (where && isOnPiece(where) && where.split(' ').length > 2 && !/[\d,;:(]/.test(where))
       return { where, start: first!.start };
   }
