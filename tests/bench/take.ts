@@ -10,6 +10,8 @@ import {
   type NameCase,
   pageOfNames,
   seenNames,
+  seventhAsideNames,
+  seventhNames,
   sixthAsideNames,
   sixthNames,
   thirdNames,
@@ -30,6 +32,7 @@ import {
   type PageScore,
   pilgrimAsidePages,
   pilgrimSeenPages,
+  ramblerAsidePages,
   ramblerSeenPages,
   scorePage,
   seenPages,
@@ -102,6 +105,7 @@ export async function bench(): Promise<void> {
     ['wayfarers, seen', wayfarerSeenPages],
     ['wayfarers, set aside', wayfarerAsidePages],
     ['ramblers, seen', ramblerSeenPages],
+    ['ramblers, set aside', ramblerAsidePages],
   ] as const) {
     const scores = pages.map(scorePage);
     rows.push(lineOf(name, 'tables and lists', scores.filter(inTables)));
@@ -131,5 +135,7 @@ export async function bench(): Promise<void> {
     namesOf('fifth, set aside', fifthAsideNames),
     namesOf('sixth, seen', sixthNames),
     namesOf('sixth, written later', sixthAsideNames),
+    namesOf('seventh, seen', seventhNames),
+    namesOf('seventh, set aside', seventhAsideNames),
   ]);
 }

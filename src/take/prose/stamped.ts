@@ -9,6 +9,7 @@ const codeWords = tellingFinder('code');
 const bears = tellingFinder('bears-code');
 const began = tellingFinder('began-code');
 const stamping = tellingFinder('stamping');
+const toStamp = tellingFinder('to-stamp');
 /** What tells of a later form, of a place or of a part of the code, and not of codes as such. */
 const ofElse = tellingFinder('code-changed', 'serial', 'letters', 'plant', 'month', 'week', 'no-code');
 
@@ -37,7 +38,7 @@ export function stampedSince(
 ): Extract<OwnFields, { kind: 'stamped' }> | null {
   const { text, periods } = withoutPeriods(sentence);
   const [period, ...more] = periods;
-  const isStamping = stamping(text).length > 0 && began(text).length > 0;
+  const isStamping = (stamping(text).length > 0 || toStamp(text).length > 0) && began(text).length > 0;
   if (!period || more.length > 0 || period.used[0] === null || (codeWords(text).length === 0 && !isStamping))
     return null;
   // "Since 1961 they bear a code, under the flap": the code, and not a code, would be one that was before.

@@ -22,6 +22,9 @@ export function plainMaterial(text: string): string {
   is = is.replace(/[\s,.;:]{1,80}$/u, '').replace(/\s(?:geweest|gewesen|été|stat[aoie])$/iu, '');
   const last = ofUse(foldWords(is)).at(-1);
   if (last && last.start > 0 && last.end === is.length) is = is.slice(0, last.start);
+  const adverb = nothingOf(foldWords(is))[0];
+  // "Übrigens aus Messing".
+  if (adverb?.start === 0 && adverb.end < is.length) return plainMaterial(is.slice(adverb.end));
   const empty = nothingOf(foldWords(is));
   // "Only", "for a long time": words that tell of no material.
   if (empty.some(({ start, end }) => start === 0 && end === is.length)) return '';

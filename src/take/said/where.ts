@@ -35,6 +35,8 @@ const japanese = [
   /(?:^|[、。]\s?)([^、。「」]{2,40}?)に「[^」]{2,12}」(?:と|が)(?:\p{Script=Han}{0,2})?(?:あり|あっ|ある|刻印|押)/u,
   /(?:^|[、。はの：:]\s?)([^、。]{2,40}?)に(?:\p{Script=Han}{0,4}番号|コード|刻印|記号)が(?:あり|刻印|押|入|付)/u,
 ];
+/** "内側の革タグにG7405とあります": what it says, and on what. */
+const japaneseOfWritten = /(?:^|[、。])([^、。]{2,40}?)に[「『]?[A-Z]{0,3}\d{2,6}[A-Z]{0,3}[」』]?(?:と|が)/u;
 /** "内ポケットの革タグの番号は": the number of what it is on. */
 const japaneseOfCarrier = /(?:^|[、。])([^、。]{4,30}?)の(?:番号|コード|刻印|記号)は/u;
 const japanesePlace = /(?:場所|位置)は([^、。]{2,40}?)(?:です|になります|。|$)/u;
@@ -59,6 +61,8 @@ export function readWhere(sentence: string, ofCodes: boolean): SaidWhere | null 
   const inJapanese = japanese.map((one) => one.exec(head)).find((match) => match !== null);
   if (inJapanese && (!/[「」]/u.test(inJapanese[0]) || isOnPiece(inJapanese[1]!)))
     return { where: inJapanese[1]!, start: inJapanese.index };
+  const ofWritten = japaneseOfWritten.exec(head)?.[1]?.replace(/^.{0,30}(?:バッグ|鞄|かばん|カバン|財布)の/u, '');
+  if (ofWritten !== undefined && isOnPiece(ofWritten)) return { where: ofWritten, start: head.indexOf(ofWritten) };
   const ofCarrier = japaneseOfCarrier.exec(head)?.[1];
   if (ofCarrier !== undefined && isOnPiece(ofCarrier)) return { where: ofCarrier, start: head.indexOf(ofCarrier) };
   const meantPlace = ofCodes ? japanesePlace.exec(head) : null;

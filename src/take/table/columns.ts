@@ -9,7 +9,7 @@ import { readPlace } from '../said/place';
 import { isPeriod } from '../said/used-text';
 import { opensPlaceOnPiece } from '../said/where';
 import { tellingFinder } from '../words';
-import { isDated, isWholeCode, isYear } from './sorts';
+import { areOf, isDated, isWholeCode, isYear } from './sorts';
 
 /** Years at the head of a column: the column tells what was so in that year. */
 export const yearNamed = (header: string): number | null =>
@@ -66,7 +66,7 @@ export function columnRoles(headers: readonly string[], rows: readonly Cell[][],
       if (named.includes('letter') && share(texts, isSingle) > 0.8) return 'letter';
       if (named.includes('code') && share(texts, tellsForm) > 0.6) return 'format';
       if (share(texts, isCode) > 0.6) return 'code';
-      if (share(texts, isWholeCode) > 0.6) return 'example';
+      if (share(texts, isWholeCode) > 0.6 && share(texts, isYear) < 0.6) return 'example';
       if (share(texts, opensPlaceOnPiece) > 0.6) return 'where';
     }
     // "From 4,201 to 9,800": ends of numbers and no years.
@@ -91,6 +91,8 @@ export function columnRoles(headers: readonly string[], rows: readonly Cell[][],
   if (shown !== null) taken[shown] = 'example';
   const spans = yearsInOrder(columns, taken);
   if (placed && spans) [taken[spans[0]], taken[spans[1]]] = ['from', 'until'];
+  const towns = townsOfLetters(columns, taken);
+  if (towns !== null) [taken[taken.indexOf('letter')], taken[towns]] = ['code', 'place'];
   const hasPeriod = (['period', 'from', 'until', 'year'] as const).some((role) => taken.includes(role));
   return taken.map((role, at) => {
     if (role === null && !hasPeriod && taken.includes('model') && share(columns[at]!, isSpan) > 0.8) return 'period';
@@ -98,6 +100,21 @@ export function columnRoles(headers: readonly string[], rows: readonly Cell[][],
     // "Letter | Town | Country": a workshop's, where no years stand beside it.
     return role === 'letter' && placed && !taken.includes('year') && !taken.includes('code') ? 'code' : role;
   });
+}
+
+/** "Letter | Commune | Opened | Closed": the one open column of places beside letters with their times; theirs are workshops. */
+function townsOfLetters(columns: readonly string[][], taken: readonly (Role | null)[]): number | null {
+  const isDated = (['period', 'from', 'until'] as const).some((role) => taken.includes(role));
+  if (
+    !isDated ||
+    !taken.includes('letter') ||
+    ['year', 'code', 'place', 'plant'].some((role) => taken.includes(role as Role))
+  )
+    return null;
+  const open = columns.flatMap((texts, at) =>
+    taken[at] === null && texts.length > 1 && areOf('place', texts) ? [at] : [],
+  );
+  return open.length === 1 ? open[0]! : null;
 }
 
 const beforeDates: ReadonlySet<Role | null> = new Set<Role | null>([null, 'code', 'first', 'letter']);
