@@ -16,7 +16,7 @@ export function decodeLine(line: Seen, options: DecodeOptions, beside: readonly 
   const decoding = line.otherWay === undefined ? upright : settledSide(upright, line.otherWay, options);
   if (line.mayGoOn === true) return leftOpen(decoding, { kind: 'may-go-on' });
   const told = withoutMarks(decoding, options, (rest, file) => underFile(rest, file, options));
-  const as = fitsMaker(told) ? null : otherNumber(told.code, beside, options.now);
+  const as = told.accepted && !fitsMaker(told) ? otherNumber(told.code, beside, options.now) : null;
   return as === null ? told : leftOpen(told, { kind: 'other-number', as });
 }
 

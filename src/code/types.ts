@@ -79,14 +79,14 @@ export const nearestSchema = z.strictObject({
 });
 export type Nearest = z.infer<typeof nearestSchema>;
 
-/** What a number on a label is as likely as a code. */
-export const otherNumberSchema = z.enum(['year', 'time', 'measure']);
+/** What a text with the look of a code may be as well: a number on a label, or a `row` of holes or stitches. */
+export const otherNumberSchema = z.enum(['year', 'time', 'measure', 'row']);
 export type OtherNumber = z.infer<typeof otherNumberSchema>;
 
 /**
  * What of a code that was seen is left open: it `may-go-on` outside the photo; it reads as another text `upside-down`;
  * a character may be one of two that are `alike` (`place` from 0); it is `too-long` for a code that no system explains,
- * or, among other words, as likely an `other-number`.
+ * or as likely an `other-number`.
  */
 export const leftOpenSchema = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('may-go-on') }),

@@ -64,7 +64,7 @@ describe('a text that is surely seen and fits no family', () => {
     (text, at, seen) => {
       const { accepted, readings, nearest } = decodeLattice(sharp(text, { [at]: seen }), unknown);
       expect([accepted, readings]).toEqual([false, []]);
-      expect(nearest.map((near) => near.text)).toContain(text.slice(0, at) + '0' + text.slice(at + 1));
+      expect(nearest.map((near) => near.text)).toContain(`${text.slice(0, at)}0${text.slice(at + 1)}`);
     },
   );
 

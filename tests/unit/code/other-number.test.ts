@@ -22,6 +22,14 @@ describe('among other words', () => {
     ['120ML', label, 'measure'],
     ['75 G', label, 'measure'],
     ['75G', label, null],
+    ['310KJ', [], 'measure'],
+    ['88 KCAL', label, 'measure'],
+    ['000', label, 'row'],
+    ['0O0D', [], 'row'],
+    ['11I1', [], 'row'],
+    ['8888', ['5526'], 'row'],
+    ['777', label, null],
+    ['0010', label, null],
     ['0512 CM', label, null],
     ['09.41', label, null],
     ['09.41', dated('14 MAR'), 'time'],
@@ -36,7 +44,7 @@ describe('among other words', () => {
   });
 });
 
-test.each(['1874', '45 MM', '0941'])('%s alone, or beside another number, is no other number', (text) => {
+test.each(['1874', '45 M', '0941'])('%s alone, or beside another number, is no other number', (text) => {
   expect(otherNumber(text, [], now)).toBeNull();
   expect(otherNumber(text, ['5526', 'A-12'], now)).toBeNull();
 });
@@ -50,6 +58,22 @@ test('what may be another number is left open with its readings, which stay near
   expect([accepted, readings, open]).toEqual([false, [], [{ kind: 'other-number', as: 'year' }]]);
   expect(nearest.some(({ text, system }) => text === '1809' && system.id === 'year-month')).toBe(true);
   expect(decodeLine({ lattice: sharp('1809') }, { makers: [], maker: null, now }).accepted).toBe(true);
+});
+
+test('what is not surely read is left as unsure as it was', () => {
+  const doubtful: Lattice = {
+    steps: [
+      { '1': 0.999 },
+      { '': 1 },
+      { '8': 0.6, '6': 0.4 },
+      { '': 1 },
+      { '0': 0.999 },
+      { '': 1 },
+      { '9': 0.5, '4': 0.5 },
+    ],
+  };
+  const { accepted, open } = decodeLine({ lattice: doubtful }, { makers: [], maker: null, now }, label);
+  expect([accepted, open]).toEqual([false, undefined]);
 });
 
 test('a system of a maker explains it as a code', () => {

@@ -20,6 +20,7 @@ export const stampStrings: ScreenWords['stamp'] = {
     time: 'Er kann eine Uhrzeit sein: Ein Datum steht daneben, und keine Datei erklärt ihn als Code.',
     measure:
       'Er kann eine Größe oder ein Gewicht sein: Er endet auf das Zeichen einer Einheit, und keine Datei erklärt ihn als Code.',
+    row: 'Er kann eine Reihe von Löchern oder Stichen sein: Seine Zeichen haben eine Form, und keine Datei erklärt ihn als Code.',
   },
   upsideDown: (text) => `Auf dem Kopf liest er sich als ${text}.`,
   alike: (place, may) => `Zeichen ${place} kann ${may.join(' oder ')} sein.`,

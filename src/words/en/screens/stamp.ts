@@ -17,6 +17,7 @@ export const stampStrings = {
     year: 'It may be a year: other words stand beside it, and no file explains it as a code.',
     time: 'It may be a time of day: a date stands beside it, and no file explains it as a code.',
     measure: 'It may be a size or a weight: it ends in the sign of a unit, and no file explains it as a code.',
+    row: 'It may be a row of holes or stitches: its characters have one shape, and no file explains it as a code.',
   } satisfies Record<OtherNumber, string>,
   upsideDown: (text: string) => `Upside down it reads ${text}.`,
   alike: (place: number, may: readonly string[]) => `Character ${place} may be ${may.join(' or ')}.`,
