@@ -23,5 +23,7 @@ describe('a date is of what is said beside it', () => {
     ['The restored bag was made in 1994.', ['made 1994-1994']],
     ['The bag was made and restored in 1994.', []],
     ['Made in 1988 the seller told me. It is from 1995.', ['made 1988-1988', 'made 1995-1995']],
+    ['I was told it was made in 1988.', []],
+    ['I was told it was bought in 1988.', ['bought 1988-1988']],
   ])('%s', (text, claims, title) => expect(told(['made', 'bought'], text, title)).toEqual(claims));
 });

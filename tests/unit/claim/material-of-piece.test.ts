@@ -32,3 +32,7 @@ describe('a lining that the question names', () => {
     expect(kinds('body', text)).toEqual(['body = suede']);
   });
 });
+
+it('the piece may be named right behind its material', () => {
+  expect(told(['body'], 'とても 軽い レザーバッグ 通勤 に 最適', '', 'ja')).toEqual(['body = leather']);
+});

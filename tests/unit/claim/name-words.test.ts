@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { likelyMakerName, possibleMakerName } from '../../../src/claim';
+import { findClaims, likelyMakerName, possibleMakerName } from '../../../src/claim';
 import { listingOf } from './listing-of';
 
 describe('a name that no file knows', () => {
@@ -19,4 +19,18 @@ describe('a name that no file knows', () => {
     expect(possible('My old bag comes from a shop in town, Thornaby it was.')).toBe('Thornaby');
     expect(possible('My old bag comes from a shop in town.')).toBeNull();
   });
+});
+
+describe('two words of a title behind what the piece is', () => {
+  const makers = (title: string) =>
+    findClaims(listingOf(title, 'Brown.', null), []).flatMap((claim) => (claim.kind === 'maker' ? [claim.maker] : []));
+  it.each([
+    ['Leather satchel Halvard Finch', ['Halvard Finch']],
+    ['Leather satchel Halvard & Finch', ['Halvard & Finch']],
+    ['Leather satchel Finch Portugal', []],
+    ['Leather satchel Finch brown', []],
+    ['Halvard Finch', []],
+  ])('are a maker where no list knows them, and no place is among them: %s', (title, wanted) =>
+    expect(makers(title)).toEqual(wanted),
+  );
 });

@@ -20,5 +20,7 @@ describe('what was done to the piece, and what was not', () => {
     ['La cerniera è stata sostituita.', ['replaced zip']],
     ['Cierre nuevo de 2010.', ['replaced lock']],
     ['Relined in 2014.', ['replaced lining']],
+    ['The zip was replaced in 2018. Zip not original.', ['replaced zip', 'replaced zip']],
+    ['The zip was replaced in 2018, zip not original.', ['replaced zip']],
   ])('%s', (text, claims, title) => expect(told(['replaced', 're-dyed'], text, title)).toEqual(claims));
 });

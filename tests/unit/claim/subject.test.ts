@@ -36,3 +36,13 @@ describe('nor is the place where such a thing was made', () => {
     ['With dust bag, made in Spain.', ['origin ES']],
   ])('%s', (text, claims, title) => expect(told(['origin'], text, title)).toEqual(claims));
 });
+
+describe('what a clause shows is of the thing that it names', () => {
+  it.each<Told>([
+    ['The box has scratches.', []],
+    ['With box and scratches.', ['wear']],
+    ['Some scratches, with box.', ['wear']],
+    ['The belt has scratches.', ['wear'], 'Ondrasse belt'],
+    ['The belt has scratches.', [], 'Ondrasse bag'],
+  ])('%s', (text, claims, title) => expect(told(['wear'], text, title)).toEqual(claims));
+});

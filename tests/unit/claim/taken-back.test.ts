@@ -24,5 +24,8 @@ it('what is corrected goes where its sentence, or the one beside it, has the rig
   expect(left('i first wrote kv0951. it is kv0915')).toEqual(['kv0915']);
   expect(left('it is kv0915. i first wrote kv0951')).toEqual(['kv0915']);
   expect(left('not kv0951, and not kv0915')).toEqual(['kv0951', 'kv0915']);
-  expect(left(`i first wrote kv0951. ${'x'.repeat(90)} it is kv0915`)).toEqual(['kv0951', 'kv0915']);
+  expect(left(`ok. not kv0951 ${'x'.repeat(70)}. kv0915`)).toEqual(['kv0915']);
+  // The right one begins eighty characters behind the sentence, and then eighty-one.
+  expect(left(`i first wrote kv0951. ${'x'.repeat(77)} kv0915`)).toEqual(['kv0915']);
+  expect(left(`i first wrote kv0951. ${'x'.repeat(78)} kv0915`)).toEqual(['kv0951', 'kv0915']);
 });
