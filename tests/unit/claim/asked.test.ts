@@ -46,3 +46,8 @@ describe('questions and answers in a text', () => {
     ['Brand? Velmont', 'Brand? Velmont'],
   ])('“%s” reads as “%s”', (text, read) => expect(asLabelled(text)).toBe(read));
 });
+
+it('a question behind which nothing is answered stays one', () => {
+  for (const text of ['Innen?', 'Wildleder. Innen?', 'Lining?   ']) expect(asLabelled(text)).toBe(text);
+  expect(asLabelled('Innen? Wildleder')).toBe('Innen: Wildleder');
+});

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { type Told, told } from './listing-of';
+import { findClaims } from '../../../src/claim';
+import { listingOf, ondrasse, type Told, told } from './listing-of';
 
 describe('a model of the piece, and of another', () => {
   it.each<Told>([
@@ -10,4 +11,12 @@ describe('a model of the piece, and of another', () => {
     ['One of my Carryall 30s.', ['model Carryall 30']],
     ['No Carryall 30.', []],
   ])('%s', (text, claims, title) => expect(told(['maker', 'model', 'hedged-authorship'], text, title)).toEqual(claims));
+});
+
+it('a model is surer where its maker is stated', () => {
+  const confidence = (title: string) =>
+    findClaims(listingOf(title, 'A Carryall 30.'), [ondrasse]).flatMap((one) =>
+      one.kind === 'model' ? [one.confidence] : [],
+    );
+  expect([confidence('Ondrasse bag'), confidence('Brown bag')]).toEqual([[0.9], [0.6]]);
 });

@@ -138,3 +138,12 @@ it.each<[string, number, { by: string; words: string }]>([
   const found = findClaims(listingOf('', text, null), []).filter((claim) => claim.kind === 'code');
   expect(found).toEqual([expect.objectContaining({ confidence, takenBy })]);
 });
+
+it.each([
+  ['20817 stamped inside.', ['20817']],
+  ['It has 20817 stamped inside.', ['20817']],
+  ['It cost 12,20817 stamped inside.', []],
+])('digits behind a stop or a comma begin no code: %s', (text, codes) => {
+  const found = findClaims(listingOf('', text, null), []);
+  expect(found.flatMap((claim) => (claim.kind === 'code' ? [claim.code] : []))).toEqual(codes);
+});
