@@ -1,7 +1,7 @@
 import { foldWords } from '../../text';
 import { tellingFinder } from '../words';
 import type { Head } from './heads';
-import { articleFirst, isJoined, isParticled, opensWithHouse, withoutHouse, withoutLegalForm } from './shapes';
+import { articleFirst, isHouse, isJoined, isParticled, opensWithHouse, withoutHouse, withoutLegalForm } from './shapes';
 import { NamesInText } from './told-of';
 import { type Weighed, weigh } from './weigh';
 import { fold, things } from './words';
@@ -68,7 +68,7 @@ const isWithin = (short: string, long: string): boolean =>
   short !== long && (long.startsWith(`${short} `) || long.endsWith(` ${short}`) || long.includes(` ${short} `));
 
 /** Whether a name has more than capitals in a row to show that it is one. */
-const isWholeName = (name: string): boolean => isJoined(name) || isParticled(name);
+const isWholeName = (name: string): boolean => isJoined(name) || isParticled(name) || isHouse(name);
 
 /** "Rönnebeck-Nummern" over a text that always, or twice and as of a maker, says "Rönnebeck & Thies": the heading has half the name. */
 function isHalved(short: Weighed, long: Weighed, text: NamesInText): boolean {

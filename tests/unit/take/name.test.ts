@@ -94,6 +94,13 @@ describe('the maker that a page tells of', () => {
     ['Codes of Aldermoor', 'Aldermoor stamped four digits; until 1950 they were Aldermoor & Pell.', 'Aldermoor'],
     ['Aldermoor: the numbers', 'The firm of Aldermoor & Pell stamped four digits.', 'Aldermoor & Pell'],
     ['Kruiswaard', 'De nummers van Van der Kruiswaard hebben vier cijfers.', 'Van der Kruiswaard'],
+    // What a house makes may be the other half.
+    ['Ellerbruck: die Nummern', 'Die Täschnerei Ellerbruck prägte vier Ziffern.', 'Täschnerei Ellerbruck'],
+    [
+      'Ellerbruck: die Nummern',
+      'Die Täschnerei Ellerbruck war in Hanau. Ellerbruck prägte vier Ziffern.',
+      'Ellerbruck',
+    ],
   ])('has no noun for notes, and its other half where the text always says it: %s', (heading, text, maker) => {
     expect(named(page(heading, text)).makers).toEqual([maker]);
   });
