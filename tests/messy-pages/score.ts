@@ -18,7 +18,7 @@ import { shortClaim } from '../unit/claim/listing-of';
  * reader ran; twelve (`Random(20261203)`) are set aside. `townsfolk.json` has both: all that its 48 pages say, and into
  * twelve of them one thing was written that founds a doubt; sixteen (`Random(20261204)`) are set aside. `lodgers.json`
  * came after that, of the same make: something in six of its 36, and twelve (`Random(20261205)`) set aside; so did
- * `wayfarers.json` (`Random(20261206)`).
+ * `wayfarers.json` (`Random(20261206)`) and `pilgrims.json` (`Random(20261207)`).
  */
 
 const read = (name: string) => readFileSync(new URL(name, import.meta.url), 'utf8');
@@ -41,7 +41,7 @@ const [first, later] = [tableOf('truth.json'), tableOf('later.json')];
 const [strangers, passersBy] = [tableOf('strangers.json'), tableOf('passers-by.json')];
 const [neighbours, guests] = [tableOf('neighbours.json'), tableOf('guests.json')];
 const [townsfolk, lodgers] = [tableOf('townsfolk.json'), tableOf('lodgers.json')];
-const wayfarers = tableOf('wayfarers.json');
+const [wayfarers, pilgrims] = [tableOf('wayfarers.json'), tableOf('pilgrims.json')];
 const messyTruths: Truths = {
   ...first,
   ...later,
@@ -52,6 +52,7 @@ const messyTruths: Truths = {
   ...townsfolk,
   ...lodgers,
   ...wayfarers,
+  ...pilgrims,
 };
 
 /** A page of which only doubts are told. */
@@ -84,6 +85,8 @@ const parts = {
   'lodgers set aside': () => asideOf(lodgers),
   wayfarers: () => seenOf(wayfarers),
   'wayfarers set aside': () => asideOf(wayfarers),
+  pilgrims: () => seenOf(pilgrims),
+  'pilgrims set aside': () => asideOf(pilgrims),
 };
 export type MessyPart = keyof typeof parts;
 export const messyPages = (which: MessyPart): string[] => parts[which]();
