@@ -52,11 +52,11 @@ interface Material {
  * returns, payment), the page's rows were read into it, and the field stands for them.
  */
 const finders: ((from: Material) => ClaimDraft[])[] = [
-  ({ passages, listing, judging }) => dateClaims(passages, listing.readAt, judging),
+  ({ passages, listing, judging }) => dateClaims(passages, writtenAt(listing), judging),
   ({ passages, listing }) => conditionClaims(passages, listing),
   ({ passages, listing, judging }) => materialClaims(passages, listing, judging),
-  ({ passages, listing }) => replacedClaims(passages, listing.readAt),
-  ({ passages, listing }) => appraisedClaims(passages, listing.readAt),
+  ({ passages, listing }) => replacedClaims(passages, writtenAt(listing)),
+  ({ passages, listing }) => appraisedClaims(passages, writtenAt(listing)),
   ({ prose, listing }) => measureClaims(prose, listing),
   ({ prose, listing, judging, stated }) => modelClaims(prose, listing, judging, stated !== null),
   ({ passages }) => originClaims(passages),
@@ -68,7 +68,7 @@ const finders: ((from: Material) => ClaimDraft[])[] = [
   ({ prose, listing }) => returnsClaims(prose, listing),
   ({ passages, makers, stated }) => hedgedAuthorshipClaims(passages, makers, stated),
   ({ listing }) => inStockClaims(listing),
-  ({ prose, rest, listing }) => familyClaims(rest ? [...prose, rest] : prose, listing.readAt),
+  ({ prose, rest, listing }) => familyClaims(rest ? [...prose, rest] : prose, writtenAt(listing)),
 ];
 
 /**
@@ -91,6 +91,9 @@ export function findClaims(listing: Listing, makers: MakerFile[], replies: reado
   const nameOf = claimNamer();
   return drafts.map((draft) => ({ id: nameOf(draft), ...draft }) as Claim);
 }
+
+/** The day from which a seller counts back, "last year": that of the listing where the page tells it, else that of the look. */
+const writtenAt = ({ posted, readAt }: Listing): string => posted[0]?.value.from ?? readAt;
 
 /** Whether a page speaks of a piece that it offers: a list, an article or an ad of somebody who looks for one does not. */
 const isOfPiece = ({ kind }: Listing): boolean => kind === 'listing' || kind === 'cut';

@@ -48,6 +48,8 @@ const bought = phrasePattern(wordsOf('bought'));
 const boughtBehind = textPattern(
   `^\\s(?:\\p{L}{1,12}\\s)?(?:${phrasePattern(wordsWithout(wordsOf('bought'), 'shop', 'outlet', 'sample-sale')).source})`,
 );
+/** "Presa l'anno scorso": only of a time that is counted back. */
+const gotThen = phraseTest(wordsOf('got-then'));
 const gifted = phrasePattern(wordsOf('gifted'));
 /** A part was mended or exchanged: "in 2018 vervangen" is the year of a repair. */
 const mended = phrasePattern(wordsOf('replaced', 'restored', 'repair-noun'));
@@ -99,6 +101,8 @@ function goesOnOfAnother(text: string, clauseStart: number, start: number): bool
 
 /** Further ahead of a date, and further behind it, nothing leads it. */
 const [longestLead, longestTail] = [100, 80];
+/** What befell a part is told no further behind the time of it. */
+const nearBehindAgo = 48;
 
 /** What the date is said of: the making, the purchase, something else (null), or nothing that could be told. */
 function subjectOf(
@@ -108,6 +112,8 @@ function subjectOf(
 ): { kind: 'made' | 'bought' | 'not-placed'; confidence: number; alone?: true } | null {
   const { text } = from.folded;
   const [start, end] = foldedRange(from, date);
+  // "Reißverschluss wurde letztes Jahr erneuert".
+  if (date.form === 'ago' && text.slice(end, end + nearBehindAgo).search(mended) >= 0) return null;
   if (date.form === 'relative' || date.form === 'without-year' || isUnsaid(text, start, end)) return null;
   if (isOfCompanion(text, start, end) || isOfGiver(text, start, end) || isDateOfThing(text, start, end, from.title))
     return null;
@@ -147,6 +153,9 @@ function subjectOf(
     lastEnd(madeOrFrom, before.slice(-12)) === 0
   )
     return { kind: 'bought', confidence: 0.8 };
+  // "Last year" is said of what a seller did, and hardly of a making.
+  if (date.form === 'ago')
+    return words.elsewhere === 0 && gotThen.test(`${before} ${after}`) ? { kind: 'bought', confidence: 0.7 } : null;
   if (repairOf.test(before)) return null;
   if (happenedThen(after) && words.making === 0) return null;
   // "Founded in the 1990s"; further ahead it is told apart by what the decade is of.

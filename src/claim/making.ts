@@ -35,7 +35,7 @@ const madeBehind = textPattern(`^\\s?(?:${anyLanguage(jointWords.madeBehind)})`)
 
 /** "Of 1994", "uit het jaar 1994": right before the date. */
 const ofYear = textPattern(
-  `(?:^|[\\s('"-])(?:${phrasePattern(wordsOf('of-year', 'it-follows')).source})[\\s:.]{0,2}(?:(?:the|years?|des|annees?|den|les|los|gli|le|la|il|el|lo|het|de|das|dem)\\s)?(?:\\p{L}{2,12}\\s(?:${anyOf(tableWords('year-part').quarter)})\\s(?:(?:of|de|del|von|van)\\s)?)?['-]?$`,
+  `(?:^|[\\s('"-])(?:${phrasePattern(wordsOf('of-year', 'it-follows')).source})[\\s:.]{0,2}(?:(?:the|years?|des|annees?|den|les|los|gli|le|la|il|el|lo|het|de|das|dem)\\s)?(?:(?:\\p{L}{2,12}|[1-4](?:\\.|st|nd|rd|th|er|eme|e|°|o)?)\\s(?:${anyOf(tableWords('year-part').quarter)})\\s(?:(?:of|de|del|von|van)\\s)?)?['-]?$`,
 );
 const piece = phraseTest(
   wordsWithout(

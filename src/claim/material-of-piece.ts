@@ -77,10 +77,16 @@ const isBehindTitle = (ahead: string, title: string, language: string | null): b
 const opensText = textPattern(
   `^\\s?(?:(?:${phrasePattern(wordsOf('article', 'an', 'made-of')).source})\\s?)?(?:[\\p{L}-]{1,12}[\\s-])?$`,
 );
-const withBehind = textPattern(`^\\s(?:${phrasePattern(wordsOf('with')).source})\\s`);
+const withBehind = textPattern(`^\\s(?:${phrasePattern(wordsOf('with')).source}|on)\\s`);
 /** "Brown bridle hide with brass fittings": what opens its sentence, and comes with parts of other materials. */
-const opensWithParts = (text: string, { start, end }: Group): boolean =>
-  withBehind.test(rightBehind(text, end)) && opensText.test(aheadInSentence(text, start));
+function opensWithParts(text: string, { start, end }: Group): boolean {
+  if (!withBehind.test(rightBehind(text, end))) return false;
+  if (opensText.test(aheadInSentence(text, start))) return true;
+  // "A doctor's bag, about 1945, in black cowhide with a nickel lock": a clause that opens with "of" goes on of the piece.
+  const clause = clauseAround(text, start, end);
+  return ofMaterial.test(text.slice(clause.start, start)) && namesBag(aheadInSentence(text, clause.start));
+}
+const ofMaterial = textPattern(`^\\s?(?:${phrasePattern(wordsOf('made-of')).source}|en)\\s(?:\\p{L}{1,12}\\s)?$`);
 
 /** Words of texture, without those that join: "grained" leaves what is of leather as it is, "lid of" does not. */
 const tellsTexture = foldedSet(

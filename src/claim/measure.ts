@@ -1,5 +1,5 @@
 import type { Listing } from '../listing/types';
-import { isAboutAnother, parseMeasures } from '../text';
+import { isAboutAnother, parseMeasures, sizesInDigits } from '../text';
 import { notPlaced } from './not-placed';
 import { type ClaimDraft, foldedRange, type Passage, saidIn, saidInData } from './passage';
 import { runsOf } from './runs';
@@ -8,7 +8,7 @@ import { isSaidOfThing } from './subject';
 /** Measurements of the text, else those of the page's own data. */
 export function measureClaims(passages: Passage[], listing: Listing): ClaimDraft[] {
   const read = passages.map((from) =>
-    parseMeasures(from.text, from.language).flatMap((found): ClaimDraft[] => {
+    parseMeasures(sizesInDigits(from.text, from.language), from.language).flatMap((found): ClaimDraft[] => {
       const [start, end] = foldedRange(from, found);
       if (isAboutAnother(from.folded.text, start, end)) return [];
       // "The box is 40 x 35 cm": no side of the piece.

@@ -5,6 +5,7 @@ import {
   findPlaces,
   foldedSet,
   foldWords,
+  isPlaceName,
   japanese,
   japaneseHouses,
   jointWords,
@@ -165,6 +166,8 @@ export function makerNamed(from: Passage, unknown: string | null): NamedMaker | 
   const isTitle = from.field === 'title';
   const named = namedAsMaker(from, isTitle ? makerAhead : [brandAhead]);
   if (named !== null) return rangeOf(from.text, named);
+  const house = isTitle ? houseInTitle(from) : null;
+  if (house !== null) return rangeOf(from.text, house);
   const firm = namedAsMaker(from, [firmAhead]);
   const ofFirm = firm === null ? null : rangeOf(from.text, firm);
   if (ofFirm && namesPiece.test(foldWords(from.text.slice(0, ofFirm.start)).text)) return ofFirm;
@@ -178,12 +181,23 @@ function houseOrTwoWords(from: Passage, unknown: string): NamedMaker | null {
   const whole = twoWords.exec(rightBehind(from.text, found.start))?.[0] ?? '';
   const name = whole.length > found.name.length && isAllUnknown(whole) ? whole : found.name;
   const isHouse = opensHouse.test(houseForm(name));
+  if (!isHouse && besideBag(from.text, found)) return found;
   if (!isHouse && !(twoWords.test(name) && isAllUnknown(name))) return null;
   const ahead = foldWords(from.text.slice(0, found.start)).text;
   // "Velmont Roost bag": two words that open a title may be a maker and a model.
   const opensAsName = found.start === 0 && (isHouse || joinedName.test(name));
   return opensAsName || namesPiece.test(ahead) ? { ...found, name, end: found.start + name.length } : null;
 }
+/** "Borsa Montaldino", "Umhängetasche Bergmoser": one unknown name right behind what the piece is called. */
+function besideBag(text: string, { name, start }: NamedMaker): boolean {
+  if (!/^\p{Lu}[\p{Ll}'’-]{3,}$/u.test(name) || nextName.test(text.slice(start + name.length)) || isPlaceName(name))
+    return false;
+  return bagAhead.test(foldWords(text.slice(0, start)).text);
+}
+/** With what it is for: "sac de voyage", "borsa da viaggio". */
+const bagAhead = textPattern(
+  `(?:${phrasePattern(wordsOf('bag', 'kind-of-piece')).source})\\s(?:(?:de|a|da)\\s\\p{L}{3,12}\\s)?$`,
+);
 const joinedName = /[&+]/;
 const namesPiece = phraseTest(wordsOf('bag', 'kind-of-piece'));
 /** The first word folded, the rest as it stands. */

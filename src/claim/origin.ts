@@ -1,4 +1,4 @@
-import { findPlaces, isOfOnePart, rightBehind } from '../text';
+import { findPlaces, findTownsOfMaking, isOfOnePart, rightBehind } from '../text';
 import { isBeforeYear } from './country-and-year';
 import { isOfCompanion } from './goods';
 import { type ClaimDraft, foldedRange, type Passage, saidIn } from './passage';
@@ -8,10 +8,16 @@ import { isUnsaid } from './unsaid';
 /** "ベルギー製のレザー" is said of the leather. */
 const ofMaterial = /^製の?(?:レザー|革|牛革|本革|生地|金具|素材|ファスナー|布|糸)/u;
 
+/** Countries, and towns where no country is named: "made in London, England" is said once. */
+function placesIn(text: string) {
+  const countries = findPlaces(text);
+  return countries.some(({ form }) => form === 'made-in') ? countries : [...countries, ...findTownsOfMaking(text)];
+}
+
 /** "Made in …" claims; a country that is only named ("ships from France", "Italian calf") claims no origin. */
 export function originClaims(passages: Passage[]): ClaimDraft[] {
   return passages.flatMap((from) =>
-    findPlaces(from.text.replaceAll('：', ':'))
+    placesIn(from.text.replaceAll('：', ':'))
       .filter((place) => {
         const [start, nameEnd] = foldedRange(from, place);
         if (place.form === 'name') return isBeforeYear(from.folded.text, start, nameEnd);

@@ -55,7 +55,11 @@ const joined = /^(?:\s\p{L}{1,12}){1,3}\s?$/u;
 const asSubject = textPattern(
   `^\\s?(?:(?:${phrasePattern(wordsOf('article', 'possessive', 'an')).source})\\s?)?(?:\\p{L}{1,15}\\s)?$`,
 );
-const apposed = /^,\s(?:\p{L}{1,12}\s){0,3}$/u;
+const apposed = /^(?:\s\p{L}{1,12}){0,3},\s(?:\p{L}{1,12}\s){0,3}$/u;
+/** "Beigegeben: ein Anhänger aus Leder, um 1990". */
+const broughtAlong = textPattern(
+  `^\\s?(?:${phrasePattern(wordsOf('goes-along')).source})(?:\\s\\p{L}{1,12})?:?\\s?(?:(?:${phrasePattern(wordsOf('article', 'an')).source})\\s?)?$`,
+);
 /** "The zip is of 2010": of a part only so near. */
 const nearLink = textPattern(`^(?:\\s\\p{L}{1,15}){0,3}?\\s?(?:${link})`);
 /** "I had a new strap made in 2016": right behind a part. */
@@ -118,7 +122,11 @@ export function isDateOfThing(text: string, start: number, end: number, title: s
   if (!isThing) return nearLink.test(rest) || (madeThen.test(rest) && !accompanies.test(opening));
   // "With dust bag, it is of 1994".
   if (rest.includes(',') && accompanies.test(opening)) return false;
-  return linked.test(rest) || joined.test(rest) || (apposed.test(rest) && asSubject.test(opening));
+  return (
+    linked.test(rest) ||
+    joined.test(rest) ||
+    (apposed.test(rest) && (asSubject.test(opening) || broughtAlong.test(opening)))
+  );
 }
 
 const ofPaper = textPattern(

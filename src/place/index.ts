@@ -10,4 +10,4 @@ export {
   presentPlaces,
   unknownPlace,
 } from './iso';
-export { capitalPlaces, foldWord, type LexiconEntry, lexicon, splitWords } from './lexicon';
+export { capitalPlaces, countryOfTown, foldWord, type LexiconEntry, lexicon, splitWords } from './lexicon';

@@ -41,6 +41,16 @@ interface Lexicon {
   unspaced: { name: string; place: string }[];
 }
 
+let towns: Map<string, string> | null = null;
+
+/** The country of a region or a town by its folded name: it tells of it only where something is said to be made there. */
+export function countryOfTown(folded: string): string | null {
+  towns ??= new Map(
+    Object.entries(words.regions).flatMap(([place, names]) => names.map((name) => [foldName(name), place] as const)),
+  );
+  return towns.get(folded) ?? null;
+}
+
 let built: Lexicon | null = null;
 
 /** The lexicon is built at first use and depends on nothing but the tables. */

@@ -30,6 +30,9 @@ const anothers = new RegExp(
     // "Mi prima tiene el de 2005", "ma cousine a celle de 1990".
     `(?:${kin})\\s(?:${sourceOf('has-or-stays')})\\s(?:${anyLanguage(theOne)})\\s`,
     `(?:${kin})'s\\s(?:\\p{L}{1,15}\\s){0,2}(?:${says})`,
+    // "My previous one had", "mijn vorige was", "mon ancien sac avait".
+    `(?:${sourceOf('possessive')})\\s(?:${sourceOf('previous-one')})\\s(?:(?:${bag})(?!\\s(?:${sourceOf('bag')}))|(?:${says}))`,
+    `(?:${sourceOf('possessive', 'article')})\\s?(?:${bag})\\s(?:${sourceOf('previous-one')})\\s(?:${says})`,
     // "La mallette de mon oncle, elle, est de 1961".
     `(?:${sourceOf('article')})\\s?(?:\\p{L}{1,15}\\s)(?:\\p{L}{1,3}\\s)?(?:${kin})(?:,\\s\\p{L}{1,6},)?\\s(?:${says})`,
   ].join('|'),

@@ -7,8 +7,9 @@ import { anyOf, phrasePattern, phraseTest } from './phrases';
 
 /** How far a clause is followed: longer ones say nothing reliable of a word in their middle. */
 const reach = 160;
-/** The stop that ends a sentence: "receipt no. 209934" goes on behind its own. */
-const fullStop = '(?<!(?<![a-z])(?:no|nr|num|jg)(?=\\.\\s\\d))\\.(?=\\s|$)';
+/** The stop that ends a sentence: "receipt no. 209934", "ca. 1945", "3. Quartal" go on behind their own. */
+const fullStop =
+  '(?<!(?<!\\d)\\d(?=\\.\\s(?:quartal|halbjahr|kwartaal|trimestre|jahrhundert|jh|drittel|viertel|halfte)))(?<!(?<![a-z])(?:no|nr|num|jg|ca|env|aprox|approx)(?=\\.\\s\\d))\\.(?=\\s|$)';
 const sentenceBreak = new RegExp(`[!?;。、\\n\\r|•·]|${fullStop}|,(?=\\s)|\\s[-–—/]\\s|[()[\\]]`, 'gu');
 /** Italian "but" is French "my" behind these. */
 const frenchMy =

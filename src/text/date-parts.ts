@@ -18,6 +18,7 @@ export type DateForm =
   | 'age'
   | 'relative'
   | 'without-year'
+  | 'ago'
   | 'range';
 
 /** A date in folded text, before its words are cut out. */

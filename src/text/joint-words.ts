@@ -178,12 +178,12 @@ export const brandWord: EachLanguage = [
 ];
 /** Ahead of the name of a firm that made something: "Fa. Wiesenhag", "ditta Ombrosi". */
 export const firmWord: EachLanguage = [
-  'manufacturer|the\\sfirm\\sof',
-  'griffe|fabricant',
-  'fa\\.|firma',
-  'ditta|fabbricante',
-  'firma|fabricante',
-  'fa\\.|firma|fabrikant',
+  'manufacturer|the\\s(?:firm|house)\\sof',
+  'griffe|fabricant|de\\sla\\smaison',
+  'fa\\.|firma|aus\\sdem\\shause',
+  'ditta|fabbricante|della\\scasa',
+  'firma|fabricante|de\\sla\\scasa',
+  'fa\\.|firma|fabrikant|van\\shet\\shuis',
   '',
 ];
 /** Ahead of a place, known or not: "handmade in Somerset", "en el Rastro". */

@@ -27,8 +27,8 @@ const toldIn: Record<Unit, Measure['unit']> = { mm: 'mm', cm: 'cm', m: 'cm', in:
  * Measurements of a text in order. Units may follow each number, the last one, or stand before the run; a labelled
  * run without a unit counts as centimetres. `precisionMm` is half of the last stated step, doubled after "circa".
  */
-export function parseMeasures(text: string, language: string | null = null): FoundMeasure[] {
-  const folded = foldText(text);
+export function parseMeasures(text: string | Folded, language: string | null = null): FoundMeasure[] {
+  const folded = typeof text === 'string' ? foldText(text) : text;
   const plain = foldWords(folded.text).text;
   const letters = lettersFor(language);
   return runsOf(folded.text, plain).flatMap((terms) => readRun(folded, plain, terms, letters, language));

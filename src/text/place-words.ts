@@ -5,7 +5,7 @@ export const madeIn: EachLanguage = [
   '(?:made|crafted|handmade|hand-made|handcrafted|hand-crafted|manufactured|produced|sewn|stitched)(?: by hand| entirely| exclusively| wholly)? in(?: the)?|product of(?: the)?|country of (?:origin|manufacture)\\s{0,4}:?(?: the)?|origin\\s{0,4}:',
   "(?:fabriquée?s?|faite?s?|confectionnée?s?|produite?s?)(?: (?:à la )?main)? (?:en|au|aux|à)|pays (?:d['’]origine|de fabrication)\\s{0,4}:?",
   '(?:hergestellt|gefertigt|handgefertigt|produziert|genäht|gemacht) in(?: de[rn])?|herkunftsland\\s{0,4}:?',
-  "(?:fatt[aoei]|prodott[aoei]|fabbricat[aoei]|realizzat[aoei])(?: a mano)? (?:in|nel|nei|negli)|paese d['’]origine\\s{0,4}:?",
+  "(?:fatt[aoei]|prodott[aoei]|fabbricat[aoei]|realizzat[aoei])(?: a mano)? (?:in|nel|nei|negli|ad?)|paese d['’]origine\\s{0,4}:?",
   '(?:hech[ao]s?|fabricad[ao]s?|confeccionad[ao]s?|elaborad[ao]s?|se (?:fabric(?:ó|aron)|hi(?:zo|cieron)|elabor(?:ó|aron)|confeccion(?:ó|aron)))(?: a mano)? en(?: los?)?|país de (?:origen|fabricación)\\s{0,4}:?',
   '(?:gemaakt|vervaardigd|geproduceerd|handgemaakt) in(?: de)?|land van (?:herkomst|oorsprong)\\s{0,4}:?',
   '原産国\\s{0,4}[::]?|生産国\\s{0,4}[::]?',

@@ -1,4 +1,4 @@
-import { capitalPlaces, foldWord, type LexiconEntry, lexicon, splitWords } from '../place';
+import { capitalPlaces, countryOfTown, foldWord, type LexiconEntry, lexicon, splitWords } from '../place';
 import { anyLanguage, anyWithGaps } from './each-language';
 import { inCountry, madeBeforeAdjective, madeBehind, madeBehindName, madeIn, madeThen } from './place-words';
 
@@ -30,6 +30,29 @@ const yearBetween = /(?:\s\p{L}{2,3})?\s(?:1[89]|20)\d\d(?=\s\p{L}{1,4}(?:\s\p{L
 export function findPlaces(text: string): PlaceFound[] {
   const found = [...findSpaced(text), ...findUnspaced(text)];
   return found.sort((a, b) => a.start - b.start || a.end - b.end);
+}
+
+const foldedName = (words: string): string =>
+  splitWords(words)
+    .map(({ word }) => foldWord(word))
+    .join(' ');
+/** Whether words by themselves are what a country, a region or a town is called. */
+export const isPlaceName = (words: string): boolean =>
+  lexicon().entries.has(foldedName(words)) || countryOfTown(foldedName(words)) !== null;
+
+/** "Made in Tuscany", "fabriqué en Vendée": regions and towns of up to two words where a piece is said to be made, with their country. */
+export function findTownsOfMaking(text: string): PlaceFound[] {
+  const tokens = splitWords(text);
+  const found: PlaceFound[] = [];
+  for (const [first, { start, end }] of tokens.entries()) {
+    const next = tokens[first + 1];
+    const two =
+      next && joinsUp(text, [tokens[first]!, next]) ? countryOfTown(foldedName(text.slice(start, next.end))) : null;
+    const place = two ?? countryOfTown(foldedName(text.slice(start, end)));
+    const closes = two ? next!.end : end;
+    if (place && isMadeIn(text, start, closes)) found.push({ place, form: 'made-in', ...cut(text, start, closes) });
+  }
+  return found;
 }
 
 function findSpaced(text: string): PlaceFound[] {

@@ -16,16 +16,21 @@ const countOf = (topic: 'days' | 'weeks', most: number) =>
   new RegExp(`(?<!\\d)(\\d{1,${most}})[\\s-]{0,2}(?:${anyOf(wordsOf(topic))})`, 'u');
 const daysNear = countOf('days', 3);
 const weeksNear = countOf('weeks', 2);
+/** "Within a week", "innerhalb einer Woche". */
+const oneWeek = new RegExp(
+  `(?<!\\p{L})(?:an?|one|une?|eine[rn]?|una|een)\\s(?:${anyOf(wordsOf('weeks'))})(?!\\p{L})`,
+  'u',
+);
 
 /** Days stated within the same few words. */
 function daysAround(text: string, start: number, end: number): number | null {
   const near =
     (aheadOf(text, start, 24) + text.slice(start, end + 40))
       .split(/[\n.!?;]/u)
-      .find((part) => daysNear.test(part) || weeksNear.test(part)) ?? '';
+      .find((part) => daysNear.test(part) || weeksNear.test(part) || oneWeek.test(part)) ?? '';
   const days = daysNear.exec(near);
   const weeks = weeksNear.exec(near);
-  const count = days ? Number(days[1]) : weeks ? Number(weeks[1]) * 7 : 0;
+  const count = days ? Number(days[1]) : weeks ? Number(weeks[1]) * 7 : oneWeek.test(near) ? 7 : 0;
   return count > 0 ? count : null;
 }
 
@@ -41,6 +46,16 @@ const sentBack = phrasePattern(wordsOf('sent-back'));
 /** "Rückgabe möglich?": a buyer's question. */
 const asks = /^[^.!?\n]{0,24}[?？]/u;
 const longestAsking = 2 * 24 + 1;
+
+const nouns = phrasePattern(wordsOf('return-noun'));
+/** "Rücknahme gibt es nicht", "devoluciones no": the denial ends the clause. Refusals of all kinds are short. */
+const deniedBehind = new RegExp(
+  `^(?:\\s[\\p{L}']{1,12}){0,3}?\\s(?:nicht|niet|geen|${phrasePattern(wordsOf('refused-in-field')).source})\\s?(?=$|[.,;!?)\\n])`,
+  'u',
+);
+/** A word for returns that its clause denies. */
+const isDenied = (text: string, from: number, to: number): boolean =>
+  isNegated(text, from, to) || deniedBehind.test(text.slice(to, to + 64));
 
 /** Return terms said in a text. A denied "returns accepted" is a refusal; refusals hold whatever stands before them. */
 export function findReturns(text: string): Said<ReturnTerms>[] {
@@ -68,7 +83,14 @@ export function findReturns(text: string): Said<ReturnTerms>[] {
     from: index,
     to: index + words.length,
   })).filter(({ from, to }) => !isNegated(folded.text, from, to) && daysAround(folded.text, from, to) !== null);
-  const alone = [...fields, ...within].filter((field) => !taken.overlaps(field.from, field.to));
+  const denials = Array.from(folded.text.matchAll(nouns), ({ index, 0: words }) => ({
+    accepted: false,
+    from: index,
+    to: index + words.length,
+  })).filter(
+    ({ from, to }) => isDenied(folded.text, from, to) && !asks.test(folded.text.slice(to, to + longestAsking)),
+  );
+  const alone = [...fields, ...within, ...denials].filter((field) => !taken.overlaps(field.from, field.to));
   return [...phrases, ...alone]
     .sort((a, b) => a.from - b.from)
     .map(({ accepted, from, to }) => {

@@ -63,6 +63,7 @@ import goesAlong from './goes-along.json' with { type: 'json' };
 import goesInside from './goes-inside.json' with { type: 'json' };
 import goldSolid from './gold-solid.json' with { type: 'json' };
 import goldSurface from './gold-surface.json' with { type: 'json' };
+import gotThen from './got-then.json' with { type: 'json' };
 import gradeLegend from './grade-legend.json' with { type: 'json' };
 import hasOrStays from './has-or-stays.json' with { type: 'json' };
 import hasRoom from './has-room.json' with { type: 'json' };
@@ -155,6 +156,7 @@ import piece from './piece.json' with { type: 'json' };
 import plainWord from './plain-word.json' with { type: 'json' };
 import positive from './positive.json' with { type: 'json' };
 import possessive from './possessive.json' with { type: 'json' };
+import previousOne from './previous-one.json' with { type: 'json' };
 import questionsHeading from './questions-heading.json' with { type: 'json' };
 import rangeOpens from './range-opens.json' with { type: 'json' };
 import ratingLabel from './rating-label.json' with { type: 'json' };
@@ -168,6 +170,7 @@ import remade from './remade.json' with { type: 'json' };
 import repairNoun from './repair-noun.json' with { type: 'json' };
 import replaced from './replaced.json' with { type: 'json' };
 import restored from './restored.json' with { type: 'json' };
+import returnNoun from './return-noun.json' with { type: 'json' };
 import returnsLabel from './returns-label.json' with { type: 'json' };
 import runEnded from './run-ended.json' with { type: 'json' };
 import saidWrongly from './said-wrongly.json' with { type: 'json' };
@@ -449,6 +452,9 @@ export const topics = {
   with: withWords,
   'year-after': yearAfter,
   years,
+  'got-then': gotThen,
+  'previous-one': previousOne,
+  'return-noun': returnNoun,
   'zinc-alloy': zincAlloy,
   'questions-heading': questionsHeading,
 } satisfies Record<string, Lexicon>;

@@ -6,6 +6,8 @@ import type { Topic } from '../../../src/text/lexicon';
  */
 export const smallWords: readonly Topic[] = [
   'card-bare',
+  'got-then',
+  'return-noun',
   'corner',
   'inside-the-piece',
   'opens-house-name',
