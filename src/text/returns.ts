@@ -53,9 +53,9 @@ const deniedBehind = new RegExp(
   `^(?:\\s[\\p{L}']{1,12}){0,3}?\\s(?:nicht|niet|geen|${phrasePattern(wordsOf('refused-in-field')).source})\\s?(?=$|[.,;!?)\\n])`,
   'u',
 );
-/** A word for returns that its clause denies. */
+/** A word for returns that its clause denies; a label with its value is read as a field. */
 const isDenied = (text: string, from: number, to: number): boolean =>
-  isNegated(text, from, to) || deniedBehind.test(text.slice(to, to + 64));
+  text[to] !== ':' && (isNegated(text, from, to) || deniedBehind.test(text.slice(to, to + 64)));
 
 /** Return terms said in a text. A denied "returns accepted" is a refusal; refusals hold whatever stands before them. */
 export function findReturns(text: string): Said<ReturnTerms>[] {
