@@ -4,10 +4,14 @@ import type { Price } from '../listing/types';
 import { kit, strings } from '../words';
 import { sizeStatements } from './size-words';
 
-/** An amount as the language of the screens writes it; without a settled currency the candidates are said. */
+/** More currencies than these say only that nobody can tell: a dollar may be any of thirty. */
+const mostCurrencies = 3;
+
+/** An amount as the language of the screens writes it; without a settled currency the few candidates are said. */
 export function priceWords({ minor, minorTo, exponent, currency, currencies }: Price): string {
   const write = (amount: number) => kit.number(amount / 10 ** exponent, exponent);
   const amount = minorTo === undefined ? write(minor) : `${write(minor)} – ${write(minorTo)}`;
+  if (currency === null && currencies.length > mostCurrencies) return strings.claims.says.currencyOpen(amount);
   return `${amount} ${currency ?? kit.either(currencies)}`.trim();
 }
 
@@ -42,7 +46,7 @@ export function claimWords(claim: Claim): string {
     case 'no-code':
       return says.noCode;
     case 'price':
-      return priceWords(claim.price);
+      return says.prices[claim.price.kind](priceWords(claim.price));
     case 'sale-channel':
       return says.channels[claim.channel];
     case 'payment-outside':

@@ -57,6 +57,14 @@ it.each([
   ['Borsetta foderata in seta, impressa a secco 2248016', 'it', '2248016'],
   ['Auf der Lasche eingeprägt: GH 7712', 'de', 'GH 7712'],
   ['it reads RB 2206 on the small tag by the seam', 'en', 'RB 2206'],
+  // Where on the piece it stands comes between.
+  ['It has a stamp reading WS 0487 under the flap.', 'en', 'WS 0487'],
+  ['Lleva grabado por detrás del bolsillo T2209.', 'es', 'T2209'],
+  ['Dentro porta stampigliato M4410.', 'it', 'M4410'],
+  ['Ha impresso all’interno della tasca M4410.', 'it', 'M4410'],
+  ['Estampillé au dos de la languette R2041.', 'fr', 'R2041'],
+  ['Gestempelt hinter der Lasche W3310.', 'de', 'W3310'],
+  ['Gestempeld aan de binnenkant D5102.', 'nl', 'D5102'],
   ['es steht „LK 0417“ auf dem Etikett', 'de', 'LK 0417'],
   ['C’è scritto TF-5530 sulla linguetta', 'it', 'TF-5530'],
   ['er staat HV 1293 op het lipje', 'nl', 'HV 1293'],
@@ -147,3 +155,12 @@ it.each([
   const found = findClaims(listingOf('', text, null), []);
   expect(found.flatMap((claim) => (claim.kind === 'code' ? [claim.code] : []))).toEqual(codes);
 });
+
+it.each([
+  ['Stamped leather 1978.', 'en'],
+  ['Poinçon de 1990.', 'fr'],
+  ['Tampon du 12.04.1998 sur la facture.', 'fr'],
+  ['Timbro del 1998 sulla fattura.', 'it'],
+  ['Lleva un sello de 1990.', 'es'],
+  ['Stempel van 1990 op de bon.', 'nl'],
+])('a stamp of a year is no code: %s', (said, language) => expect(codesOfNoFile(said, language)).toEqual([]));

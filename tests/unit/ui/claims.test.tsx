@@ -20,3 +20,21 @@ it('a code in the text says by what it was taken for one, each way once', () => 
     'taken for a code because it fits a layout of Ondrasse',
   ]);
 });
+
+it('a sum says what it is, and a currency that may be any of many is left open', () => {
+  const price = (kind: string, minor: number, currencies: string[]): Claim =>
+    ({
+      ...{ kind: 'price', id: kind, words: `${minor}`, confidence: 0.8, at: { field: 'data', start: 0, end: 1 } },
+      price: { kind, minor, exponent: 2, currency: currencies.length === 1 ? currencies[0] : null, currencies },
+    }) as Claim;
+  const room = document.createElement('div');
+  const claims = [
+    price('sale', 12000, ['USD', 'CAD', 'AUD', 'NZD']),
+    price('shipping', 900, ['EUR']),
+    price('was', 15000, ['USD', 'CAD', 'AUD']),
+  ];
+  render(<Claims claims={claims} />, room);
+  expect(room.textContent).toContain('120.00, in a currency that the page does not name');
+  expect(room.textContent).toContain('postage: 9.00 EUR');
+  expect(room.textContent).toContain('before: 150.00 USD, CAD or AUD');
+});

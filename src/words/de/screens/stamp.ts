@@ -28,7 +28,7 @@ export const stampStrings: ScreenWords['stamp'] = {
   noSystem: 'Keine Datei erklärt ihn bisher.',
   misfit: (slot, value, expected) => `${slot} ${value}: erwartet ${expectedSaid(expected, kitFor('de'))}`,
   nearest: (text, differences, system) => `Nahe: ${text}${differencesSaid(differences, kitFor('de'))}, nach ${system}`,
-  barely: (system, says) => `Nach ${system} wäre er ${says}, aber nicht sicher genug.`,
+  barely: (system, says) => `Nicht sicher genug: ${says} nach ${system}.`,
   inPhoto: (number, copy = '') => (copy === '' ? `Foto ${number}` : `Foto ${number}, ${copy}`),
   inListing: 'Im Angebot zitiert',
   typed: 'Von dir eingegeben',

@@ -1,3 +1,5 @@
+import type { Price } from '../../../listing/types';
+
 /** What the seller states, row by row. */
 export const claimsStrings = {
   title: 'What the listing claims',
@@ -52,6 +54,20 @@ export const claimsStrings = {
       invoice: 'with an invoice or receipt',
       unsure: 'as the seller supposes',
     },
+    currencyOpen: (amount: string) => `${amount}, in a currency that the page does not name`,
+    prices: {
+      sale: (sum: string) => sum,
+      was: (sum: string) => `before: ${sum}`,
+      from: (sum: string) => `from ${sum}`,
+      range: (sum: string) => sum,
+      unit: (sum: string) => `by the unit: ${sum}`,
+      shipping: (sum: string) => `postage: ${sum}`,
+      instalment: (sum: string) => `in parts: ${sum}`,
+      start: (sum: string) => `start: ${sum}`,
+      'next-bid': (sum: string) => `next bid: ${sum}`,
+      'buy-now': (sum: string) => `to buy at once: ${sum}`,
+      estimate: (sum: string) => `estimate: ${sum}`,
+    } satisfies Record<Price['kind'], (sum: string) => string>,
     noCode: 'none',
     paidOutside: 'outside the marketplace',
     returned: 'accepted',

@@ -26,7 +26,7 @@ export const stampStrings = {
   misfit: (slot: string, value: string, expected: Expected) => `${slot} ${value}: expected ${expectedWords(expected)}`,
   nearest: (text: string, differences: readonly Difference[], system: string) =>
     `Near: ${text}${differencesSaid(differences)}, by ${system}`,
-  barely: (system: string, says: string) => `By ${system} it would read ${says}, which is not certain enough.`,
+  barely: (system: string, says: string) => `Not certain enough: ${says} by ${system}.`,
   inPhoto: (number: number, copy = '') => (copy === '' ? `Photo ${number}` : `Photo ${number}, from a ${copy}`),
   inListing: 'Quoted in the listing',
   typed: 'Typed by you',
