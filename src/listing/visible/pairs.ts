@@ -78,6 +78,8 @@ function tagsIn(snapshot: Snapshot, index: number): string {
   return words.join('\n');
 }
 
+const dashed = /^[–—|-]\s(.+)$/;
+
 type Add = (name: string, value: string, at: number) => void;
 
 /** Tags whose first child may be a name without a colon. */
@@ -110,9 +112,13 @@ function addRow(snapshot: Snapshot, index: number, add: Add): void {
   if (second !== undefined && named && name.length <= 40 && !/[!?]$|[^.]{13}\.$/.test(name))
     add(name, textOf(snapshot, second), second);
   if (first !== undefined && second === undefined) {
-    const [from, to] = [index, first].map((at) => (snapshot.elements[at] as PageElement).pieces[0]);
-    const own = joinPieces(snapshot, from as number, to as number, { most: maxText });
-    if (own.length <= 40) add(own, name, first);
+    const [row, only] = [index, first].map((at) => (snapshot.elements[at] as PageElement).pieces);
+    const own = (from: number, to: number) => joinPieces(snapshot, from, to, { most: maxText });
+    const ahead = own(row![0], only![0]);
+    if (ahead.length <= 40) add(ahead, name, first);
+    // "<b>Condition</b> – Good"
+    const behind = dashed.exec(own(only![1], row![1]));
+    if (behind && ahead === '' && named && name.length <= 40) add(name, behind[1] as string, index);
   }
   if (children.length > 11) return;
   const text = textOf(snapshot, index);
