@@ -151,7 +151,7 @@ describe('return terms', () => {
     ['Retourneren mogelijk binnen 2 weken', [{ accepted: true, days: 14 }]],
     ['返品不可', [{ accepted: false, days: null }]],
     ['returns home in style', []],
-    ['Full refund if you post it back inside 14 days.', [{ accepted: true, days: 14 }]],
+    ['Full refund if you write to me inside 14 days.', [{ accepted: true, days: 14 }]],
     ['Remboursement sous 14 jours si ça ne convient pas.', [{ accepted: true, days: 14 }]],
     ['Bei Nichtgefallen Geld zurück innerhalb von 10 Tagen.', [{ accepted: true, days: 10 }]],
     ['Rimborso entro 7 giorni dalla consegna.', [{ accepted: true, days: 7 }]],
