@@ -21,14 +21,15 @@ describe('a name that no file knows', () => {
   });
 });
 
-describe('two words of a title behind what the piece is', () => {
+describe('one or two words of a title behind what the piece is', () => {
   const makers = (title: string) =>
     findClaims(listingOf(title, 'Brown.', null), []).flatMap((claim) => (claim.kind === 'maker' ? [claim.maker] : []));
   it.each([
     ['Leather satchel Halvard Finch', ['Halvard Finch']],
     ['Leather satchel Halvard & Finch', ['Halvard & Finch']],
     ['Leather satchel Finch Portugal', []],
-    ['Leather satchel Finch brown', []],
+    ['Leather satchel Finch brown', ['Finch']],
+    ['Leather satchel brown Finch', []],
     ['Halvard Finch', []],
   ])('are a maker where no list knows them, and no place is among them: %s', (title, wanted) =>
     expect(makers(title)).toEqual(wanted),
