@@ -66,6 +66,7 @@ const joinedKatakana = /^(?:[・·=＝]?[\p{Script=Katakana}ー]{1,16})+/u;
 const nextName = /^\s\p{Lu}[\p{L}'’-]{1,24}/u;
 /** A part of a name in katakana has no end of its own. */
 const longestPart = 32;
+/** So long are a joint and the two words around it. */
 const longestHeld = 64;
 /** A house's name has at most so many words. */
 const mostJoined = 3;
@@ -74,13 +75,16 @@ const mostJoined = 3;
 const particleAhead =
   /(?<=[\p{L}\p{N}],?\s)(?:De|Den|Di|Da|Del|Della|Du|La|Le|Les|Los|El|Ter|Ten|(?:Van|Von)(?: (?:der|den|de|het|'t))?|St\.?)\s$|(?<=^|\s)St\.?\s$/u;
 
+/** "Van der Velde", "Von dem Bruch". */
+const ofPlace = "(?:Van|Von)(?: (?:der|den|de|dem|het|'t))?";
 /** "Van Oldenhove tas": at a title's head an article would be a plain one ("De mooiste tas"), these are names' own. */
-const particleFirst =
-  /^\s*(?:(?:Van|Von)(?: (?:der|den|de|dem|het|'t))?|De (?:la|las|los)|Ter|Ten|Di|Del|Della|Dello|Dalla)\s$/u;
+const particleFirst = new RegExp(`^\\s*(?:${ofPlace}|De (?:la|las|los)|Ter|Ten|Di|Del|Della|Dello|Dalla)\\s$`, 'u');
 
 /** "Lederhuis Van Oeveren", "Merel De Wit": a particle with a capital joins as well. */
-const particleBehind =
-  /^\s(?:(?:Van|Von)(?: (?:der|den|de|dem|het|'t))?|De(?: (?:la|las|los))?|Ter|Ten|Di|Del|Della|Du)\s\p{Lu}[\p{L}'’-]{1,24}/u;
+const particleBehind = new RegExp(
+  `^\\s(?:${ofPlace}|De(?: (?:la|las|los))?|Ter|Ten|Di|Del|Della|Du)\\s\\p{Lu}[\\p{L}'’-]{1,24}`,
+  'u',
+);
 /** "Marlowe Trench & Co": what stands before the joint may be a plain word. */
 const longFirm = /^\s(\p{Lu}[\p{L}'’-]{1,24})\s?[&+]\s?\p{Lu}[\p{L}'’.-]{1,24}/u;
 

@@ -117,8 +117,8 @@ function addRow(snapshot: Snapshot, index: number, add: Add): void {
     const ahead = own(row![0], only![0]);
     if (ahead.length <= 40) add(ahead, name, first);
     // "<b>Condition</b> – Good"
-    const behind = dashed.exec(own(only![1], row![1]));
-    if (behind && ahead === '' && named && name.length <= 40) add(name, behind[1] as string, index);
+    const behind = ahead === '' && named && name.length <= 40 ? dashed.exec(own(only![1], row![1])) : null;
+    if (behind) add(name, behind[1] as string, index);
   }
   if (children.length > 11) return;
   const text = textOf(snapshot, index);

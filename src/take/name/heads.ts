@@ -2,8 +2,8 @@ import { attributeText, select, textContent } from '../../listing/page/dom';
 import { foldWords } from '../../text';
 import { type Block, headingsOf } from '../page/blocks';
 import { textOfCell } from '../page/grid';
-import { wholeWords } from '../words';
 import { titleOfFile } from './file-title';
+import { makerLabels } from './words';
 
 /** Where a page says what it is about, or whose it is. */
 export type HeadKind =
@@ -120,7 +120,6 @@ const crumbs = [
   '[itemtype*="BreadcrumbList"] [itemprop="name"]',
 ].join(', ');
 
-const makerLabels = new Set([...wholeWords('column-maker'), ...wholeWords('maker-noun')]);
 /** "Maker: X", as a term with its definition or as a row of a label and what it says. */
 function ofLabels(blocks: readonly Block[]): Head[] {
   const pairs = blocks.flatMap((block) => {

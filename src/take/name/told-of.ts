@@ -1,7 +1,18 @@
 import { tellingFinder, wholeWords, wordsFor } from '../words';
 import { type Joined, joinedIn } from './joined';
 import { articles, isFirm, namesIn, opensAt, particles, withoutLegalForm } from './shapes';
-import { before, fold, gathering, perhaps, placesBefore, type Shape, siteNouns, things } from './words';
+import {
+  before,
+  fold,
+  gathering,
+  makerLabels,
+  makerNoun,
+  perhaps,
+  placesBefore,
+  type Shape,
+  siteNouns,
+  things,
+} from './words';
 
 /** How a page's own text speaks of a name. */
 export interface ToldOf {
@@ -36,7 +47,6 @@ function wordsBefore(text: string, at: number): string[] {
   return [...words, ...(two !== undefined && elision === undefined ? [`${two} ${one}`] : [])].map(fold);
 }
 
-const makerNoun = wholeWords('maker-noun');
 const townsMakers = wholeWords('town-of');
 /** "Walsall makers", "les fabricants de Graulhet": a town's, which has several. */
 function isOfMakers(words: readonly string[], next: string): boolean {
@@ -71,7 +81,6 @@ const longestOwner = 24;
 const madeBy = tellingFinder('made-by');
 /** "Hersteller: Sattlerei Grevenroth": a label that says who made it, and at most one word before the name. */
 const labelled = /(?<!\p{L})(\p{L}{3,20})\s?[:：]\s?(?:\p{L}{3,24}\s)?["“„«「]?$/u;
-const makerLabels = new Set([...wholeWords('column-maker'), ...makerNoun]);
 const isLabelled = (head: string): boolean => makerLabels.has(fold(labelled.exec(head)?.[1]));
 
 const japaneseBefore = wordsFor('owner-before').filter((word) => word.endsWith('の'));

@@ -11,6 +11,9 @@ export interface Shape {
 /** What stands around a maker's name, in a head as in a text. */
 export const before: ReadonlySet<string> = new Set([...wholeWords('maker-before'), ...wholeWords('owner-before')]);
 export const perhaps = wholeWords('maker-of');
+export const makerNoun = wholeWords('maker-noun');
+/** What labels a maker's name: the head of a column, or what a maker is called. */
+export const makerLabels: ReadonlySet<string> = new Set([...wholeWords('column-maker'), ...makerNoun]);
 export const things = wholeWords('heading-thing');
 export const gathering = wholeWords('gathering');
 export const siteNouns = wholeWords('site-noun');
