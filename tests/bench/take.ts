@@ -28,6 +28,7 @@ import {
   latecomerPages,
   laterPages,
   latestPages,
+  lodgerSeenPages,
   newestPages,
   type PageScore,
   pilgrimAsidePages,
@@ -106,6 +107,7 @@ export async function bench(): Promise<void> {
     ['wayfarers, set aside', wayfarerAsidePages],
     ['ramblers, seen', ramblerSeenPages],
     ['ramblers, set aside', ramblerAsidePages],
+    ['lodgers, seen', lodgerSeenPages],
   ] as const) {
     const scores = pages.map(scorePage);
     rows.push(lineOf(name, 'tables and lists', scores.filter(inTables)));

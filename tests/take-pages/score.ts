@@ -40,6 +40,7 @@ const writings = [
   'pilgrim',
   'wayfarer',
   'rambler',
+  'lodger',
 ] as const;
 type Writing = (typeof writings)[number];
 const writingOf = (name: string): Writing | undefined => writings.find((word) => name.split('-').includes(word));
@@ -202,6 +203,23 @@ const drawnRamblers = [
 const ramblers = parted('rambler', drawnRamblers);
 export const ramblerSeenPages: readonly string[] = ramblers.seen;
 export const ramblerAsidePages: readonly string[] = ramblers.aside;
+
+/** Drawn by lot (Python's `random.Random(20261211)`, 5 of the 15 tables and lists, 4 of the 12 of prose and 1 of the 3 that do not tell) from pages that explain a house's codes as a careful writer would. */
+const drawnLodgers = [
+  'de-table-lodger-jahrzehnte',
+  'de-table-lodger-uebersicht',
+  'en-prose-lodger-explained',
+  'en-table-lodger-factories',
+  'fr-list-lodger-modeles',
+  'fr-thread-lodger-avis',
+  'ja-list-lodger-miwakekata',
+  'ja-thread-lodger-soudan',
+  'nl-none-lodger-fiets',
+  'nl-prose-lodger-uitleg',
+];
+const lodgers = parted('lodger', drawnLodgers);
+export const lodgerSeenPages: readonly string[] = lodgers.seen;
+export const lodgerAsidePages: readonly string[] = lodgers.aside;
 
 export const pageHtml = (name: string): string => readFileSync(new URL(`${name}.html`, here), 'utf8');
 export const truthOf = (name: string): Truth =>
