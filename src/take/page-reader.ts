@@ -56,8 +56,8 @@ export class PageReader {
       this.context.tell(this.found.slice(count));
       if (this.heading.country !== null) this.placeIn(this.heading.country, count);
     }
-    const { retractions, beginnings, conceded, times } = this.prose;
-    const found = this.found.map((one) => (times.has(one) ? ({ ...one, ...times.get(one) } as Proposal) : one));
+    const { retractions, beginnings, conceded, times, byExamples } = this.prose;
+    const found = withoutKnown(this.found, byExamples).map((one) => (times.has(one) ? ({ ...one, ...times.get(one) } as Proposal) : one));
     return settle(found, retractions, beginnings, conceded);
   }
 
@@ -289,6 +289,12 @@ const placedIn = (country: string, one: Proposal): Proposal =>
 function entryOfRow([label, value, ...more]: readonly Cell[]): Entry | null {
   if (!label?.words || !value?.words || more.length > 0) return null;
   return { head: label.words.text, body: value.words.text, whole: afterHead(label.words, ' | ', value.words) };
+}
+
+/** Workshops that only the date of a code tells are left out where the page says of their letters what they are. */
+function withoutKnown(found: readonly Proposal[], byExamples: ReadonlySet<Proposal>): Proposal[] {
+  const told = new Set(found.flatMap((one) => (one.kind === 'plant' && !byExamples.has(one) ? [one.code] : [])));
+  return found.filter((one) => !(one.kind === 'plant' && byExamples.has(one) && told.has(one.code)));
 }
 
 const longestName = 40;

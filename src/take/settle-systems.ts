@@ -75,24 +75,24 @@ export function withTheirExamples(proposals: readonly Proposal[]): Proposal[] {
   });
 }
 
-const hasPlant = ({ layout }: System): boolean => layout.some((slot) => 'plant' in slot);
-const keyOf = ({ maker, layout }: System): string =>
-  JSON.stringify([maker, layout.filter((slot) => !('plant' in slot || 'separator' in slot))]);
+const startOf = (one: System): string | null => onePeriod(one.used)?.[0] ?? null;
 
-/** "From 1972 four digits … since 1988 a letter stands before them": the same digits alone ended when the letter came. */
+/**
+ * "From 1972 four digits … since 1988 a letter stands before them": a maker's codes are of one form at a time, and one that is
+ * told without its end ended when the next began. Kept open where an example of it is of later years.
+ */
 export function closedByNext(proposals: readonly Proposal[]): Proposal[] {
-  const starts = new Map<string, string[]>();
+  const starts = new Map<string | null, string[]>();
   for (const one of proposals) {
-    const start = isSystem(one) && hasPlant(one) ? onePeriod(one.used)?.[0] : null;
-    if (isSystem(one) && start != null) starts.set(keyOf(one), [...(starts.get(keyOf(one)) ?? []).slice(0, 1), start]);
+    const start = isSystem(one) && one.doubts.length === 0 ? startOf(one) : null;
+    if (isSystem(one) && start !== null) starts.set(one.maker, [...(starts.get(one.maker) ?? []), start].sort());
   }
   return proposals.map((one) => {
     const [from, to] = (isSystem(one) && onePeriod(one.used)) || [null, null];
-    if (!isSystem(one) || from === null || to !== null || hasPlant(one)) return one;
-    const [start, ...more] = starts.get(keyOf(one)) ?? [];
-    if (start === undefined || more.length > 0 || start <= from) return one;
-    const end = timeBeside([start, null], 'beforehand')?.[1];
-    const reaches = end && one.examples.every(({ reads }) => reads.slice(0, 4) <= end);
+    if (!isSystem(one) || from === null || to !== null) return one;
+    const next = starts.get(one.maker)?.find((start) => start > from);
+    const end = next === undefined ? undefined : timeBeside([next, null], 'beforehand')?.[1];
+    const reaches = end && end >= from && one.examples.every(({ reads }) => reads.slice(0, 4) <= end);
     return reaches ? { ...one, used: [from, end] } : one;
   });
 }

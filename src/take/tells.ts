@@ -29,7 +29,7 @@ export interface Telling {
   offersInText: boolean;
   /** Whether it speaks of things that makers of leather goods make, or of their parts. */
   ofGoods: boolean;
-  /** Whether one passage alone speaks of them, and no title or heading; of a bare table of codes nothing of the kind is known. */
+  /** Whether at most one passage speaks of them, and no title or heading; of a bare table of codes nothing of the kind is known. */
   ofGoodsInPassing: boolean;
   /** Whether title, headings or captions speak of workshops. */
   ofWorkshops: boolean;
@@ -50,7 +50,7 @@ export function readTelling(title: string, blocks: readonly Block[]): Telling {
   const ofBags = (text: string) => bags(text).length > 0;
   const inHeads = ofBags(about);
   return {
-    ofGoodsInPassing: !inHeads && texts.filter(ofBags).length === 1,
+    ofGoodsInPassing: !inHeads && texts.length > 0 && texts.filter(ofBags).length <= 1,
     heading: tells(about).length > 0 || tellsInTitle(`${title}\n${headings[0] ?? ''}`.slice(0, 600)).length > 0,
     ofWorkshops: namesWorkshops(about),
     ofOtherCodes: otherCodes(`${title}\n${headings[0] ?? ''}`.slice(0, 600)).length > 0,
@@ -93,7 +93,7 @@ export function whatIsTold(
   if (found.length === 1 && found[0]!.maker === null) return [];
   // Letters beside towns of nobody, where no head speaks of workshops: courses, lines, halls.
   if (!ofWorkshops && found.every(({ kind, maker }) => kind === 'plant' && maker === null)) return [];
-  // Codes of nobody on a page that names a bag once: of parcels, of bottles.
+  // Codes of nobody on a page that hardly names a bag: of parcels, of bottles, of books.
   if (ofGoodsInPassing && found.every(({ maker }) => maker === null)) return [];
   if (heading) return !offersInText || found.length >= fewest ? [...found] : [];
   if (offersInText) return isWholeSystem(found) ? [...found] : [];

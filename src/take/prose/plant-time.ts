@@ -3,12 +3,15 @@ import { readPeriods, usedOf } from '../said/period';
 import { farthestTold, type SaidPlant } from './said-plant';
 
 const joint = new RegExp(`(?:[,;、]|\\s(?:${andWords}))\\s?(?:(?:${andWords})(?!\\p{L}))?[\\s,(]{0,3}$`, 'u');
+/** What may stand between a time and the code that it is of: a comma, an article, "also". */
+const opensNext =
+  /^\s?[,)は]?\s?(?:(?:also|too|auch|noch|aussi|encore|anche|también|ook|nog)\s)?(?:an?\s|the\s|une?\s|l[ae]?[\s'’]|eine?[mn]?\s|d(?:ie|er|as|en)\s|una?\s|il\s|el\s|een\s|de\s|het\s)?$/iu;
 /** "SC for Scarborough and, from 1985, MA for Malta": a time between two codes that is of the second. */
 export function timeAhead(sentence: string, from: number | undefined, to: number) {
   if (from === undefined || to - from > farthestTold) return null;
   const gap = sentence.slice(from, to);
   const period = readPeriods(gap).at(-1);
-  if (!period || period.form === 'year' || !/^\s?[,)は]?\s?$/u.test(gap.slice(period.end))) return null;
+  if (!period || period.form === 'year' || !opensNext.test(gap.slice(period.end))) return null;
   const before = joint.exec(gap.slice(0, period.start));
   if (!before) return null;
   const { backwards, ...used } = usedOf([period]);

@@ -1,7 +1,7 @@
 import { makersIn } from '../name';
 import type { Inline } from '../page/inline';
 import { type Context, type OwnFields, propose } from '../propose';
-import { codeShown } from '../said/example';
+import { codeShown, exactDates, readExamples } from '../said/example';
 import type { SaidLayout } from '../said/layout-words';
 import { partsIn } from '../said/part';
 import { readPeriods, usedOf } from '../said/period';
@@ -15,10 +15,11 @@ import { codesNamed, lettersWritten, writesOneLetter } from './codes-named';
 import { constructionIn } from './construction';
 import { lettersIn } from './letters';
 import { modelBefore, modelsIn, pricesIn } from './models';
+import { lettersOf, plantOfCode } from './plant-of-code';
 import { type Before, plantsIn } from './plants';
 import type { Section } from './said-system';
 import { isAsked, type Sentence, sentencesOf } from './sentences';
-import { stampedSince } from './stamped';
+import { deniesFigures, stampedSince } from './stamped';
 import { timeAlone } from './system-time';
 import { systemsIn } from './systems';
 import { look } from './told-sentence';
@@ -56,6 +57,9 @@ export class ProseReader {
   /** What sets another's statement right, and of it what the other agreed to. */
   private readonly corrections: Proposal[] = [];
   readonly conceded = new Set<Proposal>();
+
+  /** Workshops that only the date of a code tells: what the page says of their letters elsewhere goes before. */
+  readonly byExamples = new Set<Proposal>();
 
   /** The times that later paragraphs tell of forms told without one. */
   readonly times = new Map<Proposal, Pick<Extract<OwnFields, { kind: 'code-system' }>, 'used' | 'about'>>();
@@ -127,6 +131,9 @@ export class ProseReader {
       const proposal = add(own, told, doubts);
       if (own.kind === 'code-system') this.undated = own.used ? null : proposal;
     }
+    const answered = systems.found
+      .flatMap(({ own }) => (own.kind === 'code-system' ? own.examples : []))
+      .find(({ code }) => !words.text.includes(code));
     let model: string | null = null;
     let before: Before = { oneLetter: this.oneLetter, written: this.written, confessed: false, takenBack: null };
     for (const [at, sentence] of sentences.entries()) {
@@ -149,13 +156,16 @@ export class ProseReader {
         if (own.name !== undefined && !own.used && plant.doubts.length === 0 && this.open.length < mostOpen)
           this.open.push(plant);
       }
+      const ofCode = plants.length === 0 ? this.plantOfExample(text, answered?.code ?? null) : null;
+      if (ofCode) this.byExamples.add(add(ofCode.own, [sentence], ofCode.doubts));
       if (plants.length === 0 && retracted.length === 0) this.datePlant(text);
       if (plants.length === 0 && this.corrections.length > 0 && concedes(text).length > 0)
         for (const plant of this.corrections.splice(0)) this.conceded.add(plant);
       const next = sentences[at + 1]?.text ?? '';
       const asksToLook = bidsToLook(text).length > 0 && speaksOfCode(next).length > 0;
       const carrier = carrierOf(text, this.ofCodes || asksToLook, this.makers);
-      const since = plants.length > 0 ? null : stampedSince(text, this.day, carrier !== null);
+      const marksOnly = deniesFigures(next);
+      const since = plants.length > 0 || marksOnly ? null : stampedSince(text, this.day, carrier !== null);
       if (carrier) {
         const { used: _, ...placed } = carrier.own;
         add(since ? placed : carrier.own, [sentence], [carrier.backwards && 'backwards']);
@@ -171,6 +181,16 @@ export class ProseReader {
     }
     if (systems.found.some(({ own }) => own.kind === 'code-system')) this.ofCodes = true;
     return found;
+  }
+
+  /** The workshop that a sentence tells beside the date of a code: of its own one, or of that which was asked for. */
+  private plantOfExample(text: string, asked: string | null): ReturnType<typeof plantOfCode> {
+    const [example, ...more] = readExamples(text, this.day);
+    const isAnswer = !example && asked !== null && exactDates(text, this.day).length === 1;
+    const code = example?.code ?? (isAnswer ? asked : null);
+    const letters = code === null || more.length > 0 ? null : lettersOf(code);
+    const isOfPlants = this.layout?.layout.some((slot) => 'plant' in slot && slot.plant === letters?.length);
+    return letters !== null && isOfPlants ? plantOfCode(text, letters, example?.start ?? 0, this.makers) : null;
   }
 
   /** "Stroud had shut in 1980": the time of the one workshop whose town a later sentence names, and of no code. */

@@ -33,7 +33,13 @@ export function behindOf(told: readonly Told[], last: number): Told | undefined 
 
 /** "The second system ran from 1960 to 1972." before or behind the sentences that tell how it was built. */
 export function periodBeside(before: Told | undefined, behind: Told | undefined): SaidPeriod[] {
-  return (before && timeAlone(before)) ?? (behind && timeAlone(behind)) ?? [];
+  return (before && (timeAlone(before) ?? begunIn(before))) ?? (behind && timeAlone(behind)) ?? [];
+}
+
+/** "They began to number their bags in 1970.", right before how the numbers are built. */
+function begunIn({ periods: [period], counts, examples, noCode, begins }: Told): SaidPeriod[] | null {
+  if (!period || !begins || counts > 0 || examples.length > 0 || noCode) return null;
+  return [{ ...period, used: [period.used[0], null], form: 'since' }];
 }
 
 /** The time that a sentence tells of a form of the code, and nothing else of it: "This was used from 1968 to 1990." */

@@ -5,6 +5,7 @@ import type { SaidPeriod } from '../said/period';
 import { withoutPeriods } from '../said/used-text';
 import { tellingFinder, wholeWords } from '../words';
 import type { Sentence } from './sentences';
+import { stampedSince } from './stamped';
 
 const words = tellingFinder('code', 'no-code');
 const order = tellingFinder('plant', 'letters', 'then');
@@ -22,6 +23,8 @@ export interface Told {
   noCode: boolean;
   /** Whether it tells in which order a code is written, without counting its digits. */
   describes: boolean;
+  /** Whether it tells since when there are codes, and no more of them than that. */
+  begins: boolean;
   /** Whether its example is a code that the page showed before: one only where its description reads it so. */
   assumed?: boolean;
 }
@@ -39,6 +42,7 @@ export function look(sentence: Sentence, day: string): Told {
     units: units(sentence.text).filter(({ start }) => !inExample(start)).length,
     noCode: deniesCode(sentence.text) || isNothing(text) || deniesAll(text),
     describes: describesOrder(sentence.text),
+    begins: stampedSince(sentence.text, day) !== null,
   };
 }
 

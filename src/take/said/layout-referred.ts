@@ -78,7 +78,9 @@ function candidatesOf(reference: Reference, text: string, code: string | undefin
   const [unit, ...more] = added;
   // "Just the month and the year": all that it had and has.
   const isSame = added.length === 0 && named.join() === known.units.join();
-  if (more.length > 0 || (named.length > 1 && !isSame)) return [];
+  // "The order was reversed: now the year stands before the month": told as it is now.
+  const isTurned = reference.reversed && added.length === 0 && named.join() === [...known.units].reverse().join();
+  if (more.length > 0 || (named.length > 1 && !isSame && !isTurned)) return [];
   if (unit !== undefined)
     return bases.flatMap((layout) => {
       const slot = code === undefined ? slotOf(unit, 2) : unitOver(unit, code, layout);

@@ -1,5 +1,6 @@
 import type { CarrierKind } from '../../maker/types';
 import { type Folded, foldWords } from '../../text';
+import { andWords } from '../and-words';
 import { tellingFinder } from '../words';
 import { namesCarrier } from './carrier';
 import { readCounts } from './number';
@@ -35,6 +36,7 @@ const japanese = [
   /(?:^|[、。]\s?)([^、。「」]{2,40}?)に「[^」]{2,12}」(?:と|が)(?:\p{Script=Han}{0,2})?(?:あり|あっ|ある|刻印|押)/u,
   /(?:^|[、。はの：:]\s?)([^、。]{2,40}?)に(?:\p{Script=Han}{0,4}番号|コード|刻印|記号)が(?:あり|刻印|押|入|付)/u,
 ];
+const timeAhead = /^(?:1[6-9]|20)\d\d年(?:代)?(?:頃|ごろ)?(?:から|以降|より|まで)(?:は|、)?/u;
 /** "内側の革タグにG7405とあります": what it says, and on what. */
 const japaneseOfWritten = /(?:^|[、。])([^、。]{2,40}?)に[「『]?[A-Z]{0,3}\d{2,6}[A-Z]{0,3}[」』]?(?:と|が)/u;
 /** "内ポケットの革タグの番号は": the number of what it is on. */
@@ -59,8 +61,11 @@ export interface SaidWhere {
 export function readWhere(sentence: string, ofCodes: boolean): SaidWhere | null {
   const head = sentence.slice(0, longestHead);
   const inJapanese = japanese.map((one) => one.exec(head)).find((match) => match !== null);
-  if (inJapanese && (!/[「」]/u.test(inJapanese[0]) || isOnPiece(inJapanese[1]!)))
-    return { where: inJapanese[1]!, start: inJapanese.index };
+  if (inJapanese && (!/[「」]/u.test(inJapanese[0]) || isOnPiece(inJapanese[1]!))) {
+    // "1971年から内ポケットに": since when is no part of where.
+    const where = inJapanese[1]!.replace(timeAhead, '');
+    return { where, start: inJapanese.index + inJapanese[0].indexOf(where) };
+  }
   const ofWritten = japaneseOfWritten.exec(head)?.[1]?.replace(/^.{0,30}(?:バッグ|鞄|かばん|カバン|財布)の/u, '');
   if (ofWritten !== undefined && isOnPiece(ofWritten)) return { where: ofWritten, start: head.indexOf(ofWritten) };
   const ofCarrier = japaneseOfCarrier.exec(head)?.[1];
@@ -76,7 +81,11 @@ export function readWhere(sentence: string, ofCodes: boolean): SaidWhere | null 
   const verb = sits(folded).find((one) => noun !== undefined && Math.abs(one.start - noun.start) <= 90);
   if (noun && verb) {
     const from = Math.max(noun.end, verb.end);
-    return whereFrom(sentence, behindCounts(sentence, from), 24) ?? whereFrom(sentence, noun.end, 8);
+    return (
+      whereFrom(sentence, behindCounts(sentence, from), 24) ??
+      whereFrom(sentence, noun.end, 8) ??
+      placeInClause(sentence, noun.end, verb.start)
+    );
   }
   // "The code is on a tab": right behind the code, and the place right behind that.
   const copula = noun && isAt(folded).find(({ start }) => start >= noun.end && start - noun.end <= 2);
@@ -92,15 +101,29 @@ export function readWhere(sentence: string, ofCodes: boolean): SaidWhere | null 
   return beside ?? besideCode(head);
 }
 
+/** "A stamp that one usually finds under the inner pocket", in German and Dutch: the place stands before its verb. */
+function placeInClause(sentence: string, from: number, verb: number): SaidWhere | null {
+  const clause = sentence.slice(0, Math.max(from, verb)).trimEnd();
+  const [usually] = mostly(clause).filter(({ start }) => start >= from);
+  const told = relative.test(clause.slice(from)) ? placeFrom(clause, usually?.end ?? from, farthestInClause) : null;
+  return told && isOnPiece(told.where) ? told : null;
+}
+const mostly = tellingFinder('mostly');
+const relative = /^,\s(?:den|der|die|das|dat|welche[nrs]?)\s/iu;
+const farthestInClause = 16;
+
 /** More codes than these in a sentence are a list of them. */
 const mostCodes = 4;
 const written =
-  /(?<![\p{L}\d])(?:\p{Lu}{1,3}[ ./-]?\d{2,6}|\d{1,2}[ ./-]\p{Lu}{1,2}[ ./-]\d{2}|\d{2,6}[ ./-]?\p{Lu}{1,3}|\d{1,2}\/\d{2}(?:\s\p{Lu})?)["”»']?,?(?=\s)/gu;
+  /(?<![\p{L}\d])(?:\p{Lu}{1,3}[ ./-]\d{1,2}[ ./-]\d{2}|\p{Lu}{1,3}[ ./-]?\d{2,6}|\d{1,2}[ ./-]\d{2}[ ./-]\p{Lu}{1,2}|\d{1,2}[ ./-]\p{Lu}{1,2}[ ./-]\d{2}|\d{2,6}[ ./-]?\p{Lu}{1,3}|\d{1,2}\/\d{2}(?:\s\p{Lu})?)["”»']?,?(?=\s)/gu;
 /** "Mine has T0682 on the tab inside": a code, and right behind it a place on the piece. */
 export function besideCode(sentence: string): SaidWhere | null {
   const head = sentence.slice(0, longestHead);
   for (const { 0: code, index } of [...head.matchAll(written)].slice(0, mostCodes)) {
-    const told = whereFrom(head, index + code.length, 2);
+    const end = index + code.length;
+    // "There is T0682 stamped on the tab".
+    const verb = sits(head.slice(end, end + 24)).find(({ start }) => start <= 1);
+    const told = whereFrom(head, end + (verb?.end ?? 0), 2);
     const where = told?.where.replace(/,\s[^,]{1,80}$/u, (tail) => (isOnPiece(tail) ? tail : ''));
     if (told && where !== undefined && isOnPiece(where) && where.split(' ').length > 2) return { ...told, where };
   }
@@ -112,16 +135,21 @@ const farthestCode = 40;
 /** "Sous le rabat il y a": what any sentence has. */
 const auxiliary =
   /^(?:has|have|had|get|got|ont|a|hat|haben|hatte|ha|hanno|tiene|tienen|heeft|hebben|date|dates|dated|marks?|marque)$/iu;
+/** A code right behind the verb: "auf der Lasche steht 3268T". */
+const opensCode = /^[\s:„“"«]{1,4}(?:\p{Lu}{1,3}[ ./-]?\d{2}|\d{1,2}[ ./-]?\p{Lu}{1,2}|\d{3,6}(?!\d))/u;
 /** "Auf der Innenseite des Bügels trägt sie die Prägung": a place at the head of a sentence, what bears the code, and the code behind. */
 function frontedPlace(sentence: string, folded: Folded): SaidWhere | null {
   const [first] = on(sentence.slice(0, farthestPlace));
   if (!first || first.start > 0) return null;
-  const verb = bears(folded).find(({ start, words }) => start > first.end && !auxiliary.test(words));
+  const shown = sits(folded).find(({ start, end }) => start > first.end && opensCode.test(sentence.slice(end)));
+  const verb = shown ?? bears(folded).find(({ start, words }) => start > first.end && !auxiliary.test(words));
   if (!verb || verb.start > farthestPlace) return null;
-  const noun = code(folded).find(({ start }) => start >= verb.end && start - verb.end <= farthestCode);
+  const noun = shown ?? code(folded).find(({ start }) => start >= verb.end && start - verb.end <= farthestCode);
   const where = sentence.slice(0, verb.start).trim();
-  return noun && isOnPiece(where) && where.length >= 6 && !/[\d,;:(]/.test(where) ? { where, start: 0 } : null;
+  const isPlain = where.length >= 6 && !/[\d,;:(]/.test(where) && ofOwner(where).length === 0;
+  return noun && isPlain && isOnPiece(where) ? { where, start: 0 } : null;
 }
+const ofOwner = tellingFinder('owner-of-piece');
 const farthestPlace = 80;
 
 const articleLast = /\s(?:the|an?|le|la|les|une?|den|die|das|einen?|eine|il|lo|el|het|een)$/iu;
@@ -175,6 +203,17 @@ function ofPlace(where: string): string {
   );
   return [first, ...(until < 0 ? others : others.slice(0, until))].join(', ');
 }
+
+const bearsOrConsists = tellingFinder('bears-code', 'made-up-of', 'is-at');
+const joint = new RegExp(`\\s(?:${andWords})\\s`, 'gu');
+/** "On the base of the pocket and comprises a letter and four digits": what is said of the code behind its place. */
+function withoutNext(where: string): string {
+  const next = [...where.matchAll(joint)].find(({ 0: and, index }) => {
+    const [verb] = bearsOrConsists(where.slice(index + and.length));
+    return verb?.start === 0;
+  });
+  return next ? where.slice(0, next.index) : where;
+}
 const inside =
   /^(?:por dentro|par l['’]intérieur|à l['’]intérieur|all['’]interno|von innen|aan de binnen\p{L}*|on the inside|near|just|close|close to|nahe|knapp|près|vicino|cerca|vlak)/iu;
 
@@ -200,7 +239,7 @@ function placeFrom(sentence: string, from: number, farthest: number): SaidWhere 
     .replace(/,\s(?:and|et|e|ed|und|y|en)\s.{0,2000}$/su, '')
     .replace(/\s?\([^)]{0,60}\)$/, '')
     .trim();
-  where = ofPlace(where);
+  where = withoutNext(ofPlace(where));
   const closing = sits(where).at(-1);
   // In German and Dutch the verb closes the sentence: "auf der Rückseite eingeprägt".
   if (closing && closing.end === where.length) where = where.slice(0, closing.start).trim();

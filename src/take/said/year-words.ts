@@ -16,7 +16,7 @@ export interface YearToken {
 }
 
 const years =
-  /(?<![\p{Script=Latin}\d.,#€$£¥/])((?:1[6-9]|20)\d\d)(?![\d\p{Script=Latin}]|[.,]\d)年?|(?<=(?:1[6-9]|20)\d\d\s?[-–—/]\s?)(\d\d)(?![\d.,/])|(?<![\p{L}\d])'(\d\d)(?!\d)/gu;
+  /(?<![\p{Script=Latin}\d.,#€$£¥/])((?:1[6-9]|20)\d\d)(?![\d\p{Script=Latin}]|[.,]\d)年?|(?<=(?:1[6-9]|20)\d\d\s?[-–—/]\s?)(\d\d)(?![\d.,/])|(?<=(?<!\p{L})(?:d|l|dall|all|nell|dell|sull|degli|anni)|(?<![\p{L}\d]))'(\d\d)(?!\d)/gu;
 const fullDecades = new RegExp(
   [
     `(?<![\\p{Script=Latin}\\d.,])((?:1[6-9]|20)\\d0)(?:${anyLanguage(behindDecade)})(?![\\p{Script=Latin}\\d])`,

@@ -95,7 +95,8 @@ export function columnRoles(headers: readonly string[], rows: readonly Cell[][],
   if (towns !== null) [taken[taken.indexOf('letter')], taken[towns]] = ['code', 'place'];
   const hasPeriod = (['period', 'from', 'until', 'year'] as const).some((role) => taken.includes(role));
   return taken.map((role, at) => {
-    if (role === null && !hasPeriod && taken.includes('model') && share(columns[at]!, isSpan) > 0.8) return 'period';
+    const isOfThings = taken.includes('model') || (placed && (taken.includes('code') || taken.includes('letter')));
+    if (role === null && !hasPeriod && isOfThings && share(columns[at]!, isSpan) > 0.8) return 'period';
     if (role === null && headers[at] === '') return byCells(columns[at]!, taken, ofPlants);
     // "Letter | Town | Country": a workshop's, where no years stand beside it.
     return role === 'letter' && placed && !taken.includes('year') && !taken.includes('code') ? 'code' : role;
