@@ -20,7 +20,7 @@ const single = new RegExp(
 const longestHead = 40;
 
 /** The places of a code that a label names, from the first to the last: "1st letter", "digits 2–3", "4. und 5. Stelle". */
-function placesOf(head: string): [number, number] | null {
+export function placesOf(head: string): [number, number] | null {
   const text = foldWords(head).text.trim();
   if (text.length > longestHead) return null;
   const two = range.exec(text);
@@ -32,7 +32,7 @@ function placesOf(head: string): [number, number] | null {
 }
 
 /** What so many signs of a code write, by the one unit that a text names. */
-function slotIn(body: string, width: number): Slot | null {
+export function slotIn(body: string, width: number): Slot | null {
   const [unit, ...more] = new Set(unitsNamed(foldWords(body).text).map(({ value }) => value));
   if (unit === undefined || more.length > 0) return null;
   if (unit === 'plant' || unit === 'serial') return { [unit]: width } as unknown as Slot;

@@ -57,7 +57,9 @@ export class PageReader {
       if (this.heading.country !== null) this.placeIn(this.heading.country, count);
     }
     const { retractions, beginnings, conceded, times, byExamples } = this.prose;
-    const found = withoutKnown(this.found, byExamples).map((one) => (times.has(one) ? ({ ...one, ...times.get(one) } as Proposal) : one));
+    const found = withoutKnown(this.found, byExamples).map((one) =>
+      times.has(one) ? ({ ...one, ...times.get(one) } as Proposal) : one,
+    );
     return settle(found, retractions, beginnings, conceded);
   }
 

@@ -80,7 +80,7 @@ export function codesNamed(sentence: string, oneLetter: boolean): NamedCode[] {
     const before = taken[reached - 1];
     const corrected = before !== undefined && index - before.end <= farthest;
     // "L, which is Linz".
-    const explains = sentence[end] === ',' && isExplained(sentence.slice(end + 2, end + 40));
+    const explains = sentence[end] === ',' && isExplained(sentence.slice(end + 2, end + 90));
     const called = callsNext.has(index) || explains;
     const said = behind.get(next);
     // "U es Ubrique": a letter and no word, where what follows begins with it.
@@ -98,7 +98,13 @@ const relative = tellingFinder('which-is');
 /** Whether words begin with "which is", "das ist". */
 function isExplained(text: string): boolean {
   const pronoun = relative(text).find(({ start }) => start === 0);
-  return pronoun !== undefined && verbs(text).some(({ start }) => start > 0 && start - pronoun.end <= 1);
+  if (!pronoun) return false;
+  // "R, which one often sees, is Rye".
+  const clause = /^[^,.;]{4,60},\s/u.exec(text.slice(pronoun.end))?.[0].length ?? 0;
+  const behind = pronoun.end + clause;
+  return verbs(text).some(
+    ({ start }) => start > 0 && (start - pronoun.end <= 1 || (clause > 0 && start >= behind && start - behind <= 1)),
+  );
 }
 
 const articleBefore = /^\s(?:(?:le|la|les|the|il|lo|el|die|der|das|de|het)\s|l['’])(?=\p{Lu}\p{Ll})/u;

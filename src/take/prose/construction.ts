@@ -1,5 +1,5 @@
 import type { Part } from '../../claim/types';
-import { type Hit, phraseFinder, tableWords } from '../../text';
+import { type Hit, partWords, phraseFinder, tableWords } from '../../text';
 import { andWords } from '../and-words';
 import type { OwnFields } from '../propose';
 import { blanked } from '../said/blanked';
@@ -35,7 +35,22 @@ export function constructionIn(told: string): SaidConstruction[] {
 const quotedSubject =
   /(?:^|\s)(?:(?:[Dd](?:ie|er|as|e)|[Tt]he|[Ll][aeo]|[EeIi]l|[Hh]et)\s)?[„“"«](\p{Lu}[^”“"»]{1,30})[”“"»](?=\s)/u;
 
-function constructionsIn(sentence: string): SaidConstruction[] {
+const linedWith = tellingFinder('lined-with');
+const beforeLined = /(?<!\p{L})met\s([^,.;]{3,40}?)\s$/iu;
+/** "Bags were lined with drill": told as of a lining that "was" of it. */
+function withLining(sentence: string): string {
+  const [verb] = linedWith(sentence);
+  if (!verb || partsIn(sentence).some(({ value }) => value === 'lining')) return sentence;
+  const [ahead, behind] = [sentence.slice(0, verb.start), sentence.slice(verb.end)];
+  const material = beforeLined.exec(ahead);
+  const was = `${partWords.lining[0]} was`;
+  // In Dutch the verb may close the sentence: "met linnen gevoerd".
+  if (material) return `${ahead.slice(0, material.index)}${was} ${material[1]}${behind}`;
+  return `${ahead}${was}${behind.replace(/^\smet(?=\s)/u, '')}`;
+}
+
+function constructionsIn(told: string): SaidConstruction[] {
+  const sentence = withLining(told);
   if (personal(sentence).length > 0) return [];
   const found: SaidConstruction[] = [];
   for (const clause of sentence.split(/;\s?|\.\s(?=\p{Lu})/u)) {

@@ -31,7 +31,7 @@ const concedes = tellingFinder('mistaken', 'conceded');
 
 /** "This was used …": what the paragraph before told. */
 const meansBefore =
-  /^(?:this|that|these|it|they|ce|cela|ceci|cette|c['’]|il|elle|dies|das|es|sie|diese[rs]?|questo|questa|quest['’]|lo|la|los|las|este|esta|esto|se|dit|dat|deze|die|het|その|この|これ)(?!\p{L})/iu;
+  /^(?:(?:yes|true|right|correct|oui|exact|ja|stimmt|richtig|genau|s[iì]|esatto|giusto|sí|cierto|correcto|klopt|juist)[,.]?\s(?:but\s|mais\s|aber\s|ma\s|però\s|pero\s|maar\s)?)?(?:this|that|these|it|they|ce|cela|ceci|cette|c['’]|il|elle|dies|das|es|sie|diese[rs]?|questo|questa|quest['’]|lo|la|los|las|este|esta|esto|se|dit|dat|deze|die|het|その|この|これ)(?!\p{L})/iu;
 
 /** Words of a sentence that tells a time and hardly more: "Gab es so von 1965 bis 1993." */
 const longestTime = 8;

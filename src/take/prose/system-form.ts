@@ -8,7 +8,16 @@ import { layoutReferred, layoutTold } from '../said/layout-referred';
 import { type SaidLayout, withLettersAdded } from '../said/layout-words';
 import { type SaidPeriod, usedOf } from '../said/period';
 import type { SaidSystem, Section } from './said-system';
-import { behindOf, changeOf, joinedTime, periodBeside, periodOf, sinceThen, timeAlone } from './system-time';
+import {
+  behindOf,
+  changeOf,
+  joinedTime,
+  periodAfter,
+  periodBeside,
+  periodOf,
+  sinceThen,
+  timeAlone,
+} from './system-time';
 import type { Told } from './told-sentence';
 
 /**
@@ -41,6 +50,8 @@ export function describedAround(
 
 /** The time told beside a description; of an answer on one code, that which any of its sentences tells. */
 function timeOf(told: readonly Told[], at: number, isFirst: boolean, last: number): readonly SaidPeriod[] {
+  const after = periodAfter(told[at]!, told[at - 1], undefined) ?? [];
+  if (after.length > 0) return after;
   const beside = periodBeside(isFirst ? told[at - 1] : undefined, behindOf(told, last));
   if (beside.length > 0 || !told[at]!.assumed) return beside;
   const times = told.flatMap((one) => timeAlone(one) ?? []);

@@ -18,6 +18,7 @@ const changes = tellingFinder(
   'put-before',
   'put-behind',
   'put-between',
+  'unit-replaced',
 );
 const letterWords = tellingFinder('letters', 'plant');
 const lettersOnly = tellingFinder('letters');
@@ -31,6 +32,7 @@ interface Reference {
   ahead: boolean;
   behind: boolean;
   between: boolean;
+  replaced: boolean;
 }
 
 function referenceIn(text: string): Reference | null {
@@ -44,6 +46,7 @@ function referenceIn(text: string): Reference | null {
     ahead: says('put-before'),
     behind: says('put-behind'),
     between: says('put-between'),
+    replaced: says('unit-replaced'),
   };
   return Object.values(reference).some(Boolean) || says('more-of') || says('put-between') ? reference : null;
 }
@@ -61,6 +64,12 @@ function reversedOf(layout: Layout): Layout[] {
   return layout.some(ofLetters) ? [swapped, [...layout].reverse()] : [swapped];
 }
 
+/** "The weeks gave way to months": one unit where the other was. */
+function withUnitReplaced(layout: Layout, old: DateUnit, unit: DateUnit): Layout[] {
+  const slot = slotOf(unit, 2);
+  return slot && layout.some((one) => old in one) ? [layout.map((one) => (old in one ? slot : one))] : [];
+}
+
 /** A layout with so many letters at the end that the text names. */
 function withLetters(layout: Layout, count: number, { ahead, behind }: Reference): Layout[] {
   if (count === 0 || layout.some(ofLetters)) return [];
@@ -74,12 +83,14 @@ function candidatesOf(reference: Reference, text: string, code: string | undefin
   const { named, added } = unitsToldOf(folded, known);
   const own = known.layout.filter((slot) => !('separator' in slot));
   const base = reference.dropped ? own.filter((slot) => !ofLetters(slot)) : own;
-  const bases = reference.reversed ? reversedOf(base) : [base];
   const [unit, ...more] = added;
   // "Just the month and the year": all that it had and has.
   const isSame = added.length === 0 && named.join() === known.units.join();
   // "The order was reversed: now the year stands before the month": told as it is now.
   const isTurned = reference.reversed && added.length === 0 && named.join() === [...known.units].reverse().join();
+  const bases = reference.reversed ? reversedOf(base).slice(0, isTurned ? 1 : 2) : [base];
+  if (reference.replaced && unit !== undefined && named.length === 2 && code !== undefined)
+    return withUnitReplaced(base, named.find((one) => one !== unit)!, unit);
   if (more.length > 0 || (named.length > 1 && !isSame && !isTurned)) return [];
   if (unit !== undefined)
     return bases.flatMap((layout) => {

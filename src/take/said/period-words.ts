@@ -52,6 +52,8 @@ export function tokensOf(text: string): Token[] {
       // "1989 to date" is one word for both.
       isAnd: value === 'to' && ands.has(text.slice(foldedStart, foldedEnd)),
       joins: value === 'now' && /^to\s/.test(text.slice(foldedStart, foldedEnd)),
+      // "To 1986", alone at the head of an entry.
+      opens: value === 'to' && foldedStart === 0 && /^(?:to|au|al|à)\s\d/.test(text),
       behind: /^(?:から|より前|以前)/.test(text.slice(foldedStart, foldedEnd)),
       start: foldedStart,
       end: foldedEnd,
@@ -66,6 +68,6 @@ export function tokensOf(text: string): Token[] {
   return tokens.sort((a, b) => a.start - b.start || b.end - a.end);
 }
 
-export const opensPeriod = (token: Token): boolean => token.kind === 'dash' && token.opens === true;
+export const opensPeriod = (token: Token): boolean => token.kind !== 'year' && token.opens === true;
 
 export const isAnd = (token: Token): boolean => token.kind !== 'year' && token.isAnd === true;

@@ -14,6 +14,7 @@ import { withoutDitto } from './ditto';
 import { areFacts, factsOfMaker, readFactsTable } from './facts';
 import { rolesByCells } from './frames';
 import { type Headed, headedRows, isHeader, isSection } from './heads';
+import { systemsByPlaces } from './places';
 import { pricedColumns, pricesOfRow, readPriceGrid } from './prices';
 import { nothing, type Row } from './row';
 import { readRow } from './rows';
@@ -54,6 +55,8 @@ export function readTable({ rows: written, caption }: Table, around: Context, da
   const width = Math.max(0, ...body.map((row) => row.length));
   const told = width === 2 ? toldAtSide(body, context) : null;
   if (told) return told;
+  const byPlaces = systemsByPlaces(body, context, day);
+  if (byPlaces) return byPlaces;
   const turnedRows = rowsAsTurned(body, context.makers);
   if (turnedRows) return readTable({ rows: turnedRows, caption }, around, day);
   const headed = headedRows(body, width);
