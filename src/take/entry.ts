@@ -1,5 +1,6 @@
 import { findPlaces, foldWords } from '../text';
 import { carriersOf, opensInTime } from './entry-carrier';
+import { codeAndPlaceOf, eraOf } from './entry-era';
 import { constructionOf } from './entry-part';
 import { beginningOf, systemOf, systemOfHead } from './entry-system';
 import type { Inline } from './page/inline';
@@ -112,11 +113,15 @@ export function readEntry(entry: Entry, context: Context, day: string): Proposal
   if (isPeriod(head)) {
     if (opensPlaceOnPiece(body) && isOnPiece(body) && readCounts(body).length === 0)
       return carriersOf(null, body, say, readPeriods(head));
+    const era = context.part === null ? eraOf(head, body, day, say, context.earlier) : null;
+    if (era) return era;
     const isOfPart = context.part !== null && readCounts(body).length === 0 && readExamples(body, day).length === 0;
     return isOfPart
       ? constructionOf(context.part!, body, say, readPeriods(head))
       : systemOf(head, body, day, say, context.earlier);
   }
+  const ofCode = rolesNamed(head).includes('code') ? codeAndPlaceOf(body, day, say, context.earlier) : null;
+  if (ofCode) return ofCode;
   const ofPart = withoutPeriods(head);
   const datedPart = ofPart.periods.length > 0 ? partNamed(ofPart.text) : null;
   if (datedPart) return constructionOf(datedPart, body, say, ofPart.periods);

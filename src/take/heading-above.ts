@@ -6,8 +6,9 @@ import { partNamed } from './said/part';
 import { countryOfHeading } from './said/place';
 import { withoutPeriods } from './said/used-text';
 import { isOfPeriod } from './section';
-import { wholeWords } from './words';
+import { tellingFinder, wholeWords } from './words';
 
+const linedWith = tellingFinder('lined-with');
 const headingWords = wholeWords('heading');
 const longestName = 40;
 
@@ -40,7 +41,7 @@ export class HeadingAbove {
     const told = period && more.length === 0 && (layout !== null || isOfPeriod(heading, period));
     this.section = told ? { period, layout } : null;
     this.country = countryOfHeading(text);
-    this.part = periods.length === 0 ? partNamed(heading) : null;
+    this.part = periods.length > 0 ? null : linedWith(heading).length > 0 ? 'lining' : partNamed(heading);
     this.name = named.length === 0 && names && heading.length <= longestName ? heading : null;
   }
 

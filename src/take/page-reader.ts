@@ -1,6 +1,7 @@
 import { unknownPlace } from '../place';
 import { type Entry, readEntry, splitEntry } from './entry';
 import { codeOfEntries } from './entry-code';
+import { timeOfLinked } from './entry-era';
 import { constructionOf, readOfPart } from './entry-part';
 import { positionsOf } from './entry-positions';
 import type { HeadingAbove } from './heading-above';
@@ -121,8 +122,10 @@ export class PageReader {
       this.found.push(...told);
       return;
     }
-    const left = this.withoutCode(items, items.map(splitEntry), at, 'list');
-    const read = left.map((item) => this.entry(item, at));
+    const entries = linkedEntries(items.map(splitEntry));
+    const left = this.withoutCode(items, entries, at, 'list');
+    const entryOf = new Map(items.map((item, index) => [item, entries[index]!]));
+    const read = left.map((item) => this.entry(item, at, 'list', entryOf.get(item)));
     const rows = read.every((one) => one === null) ? this.rows(left, at, 'list') : null;
     if (rows) this.found.push(...rows);
     else for (const [index, item] of left.entries()) this.item(item, read[index]!, at, countryAlone(above));
@@ -210,8 +213,12 @@ export class PageReader {
     else this.paragraph(item, at);
   }
 
-  private entry(item: Inline, at: number, form: Context['form'] = 'list'): Proposal[] | null {
-    const entry = splitEntry(item);
+  private entry(
+    item: Inline,
+    at: number,
+    form: Context['form'] = 'list',
+    entry: Entry | null = splitEntry(item),
+  ): Proposal[] | null {
     const context = this.context.of(at, form);
     const read = (entry && readEntry(entry, context, this.source.day)) ?? readOfPart(item, context);
     this.context.tell(read ?? []);
@@ -297,6 +304,14 @@ function entryOfRow([label, value, ...more]: readonly Cell[]): Entry | null {
 function withoutKnown(found: readonly Proposal[], byExamples: ReadonlySet<Proposal>): Proposal[] {
   const told = new Set(found.flatMap((one) => (one.kind === 'plant' && !byExamples.has(one) ? [one.code] : [])));
   return found.filter((one) => !(one.kind === 'plant' && byExamples.has(one) && told.has(one.code)));
+}
+
+/** Entries, each "after that" with the time that it means by the one before. */
+function linkedEntries(entries: readonly (Entry | null)[]): (Entry | null)[] {
+  return entries.map((entry, at) => {
+    const time = entry && timeOfLinked(entry.head, entries[at - 1]?.head);
+    return entry && time !== null ? { ...entry, head: time } : entry;
+  });
 }
 
 const longestName = 40;

@@ -144,8 +144,13 @@ function withoutRelative(segment: string): string {
   const clause = /^[^,.;]{4,60},(?=\s)/u.exec(segment.slice(pronoun.end))?.[0];
   const rest = clause === undefined ? '' : segment.slice(pronoun.end + clause.length);
   const goesOn = clause !== undefined && verbs(rest).some(({ start }) => start <= 2);
-  return goesOn ? `${rest.replace(/[.;].{0,200}$/su, '')}, ${clause.slice(0, -1)}` : segment.slice(pronoun.end);
+  return goesOn ? `${rest.replace(/[.;].{0,200}$/su, '')}, ${begun(clause.slice(0, -1))}` : segment.slice(pronoun.end);
 }
+
+const came = tellingFinder('introduced', 'launched');
+/** "Which came in with the new owners in 1982": since then. */
+const begun = (clause: string): string =>
+  came(clause).length > 0 ? clause.replace(/(?<!\p{L})\p{L}{2,3}\s(?=(?:1[89]|20)\d\d$)/u, 'since ') : clause;
 
 /** A name in katakana may be any thing: beside a country, or where workshops are spoken of, it is a town. */
 function withoutBareNames(plants: readonly SaidPlant[], ofPlants: boolean): SaidPlant[] {

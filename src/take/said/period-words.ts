@@ -37,6 +37,10 @@ export type Token =
 const ands = new Set('and et und e y en'.split(' '));
 const dashes = /[-–—〜～~]/g;
 
+/** "To 1986" alone at the head of an entry, or closing it: "the main works, to 1986". */
+const opensAnEnd = (text: string, at: number): boolean =>
+  at === 0 ? /^(?:to|au|al|a)\s\d/.test(text) : /,\s$/.test(text.slice(0, at)) && /^to\s\d{4}$/.test(text.slice(at));
+
 /** The years of a folded text and what stands around them, in order; none where it has no year. */
 export function tokensOf(text: string): Token[] {
   const tokens: Token[] = yearsIn(text);
@@ -52,8 +56,7 @@ export function tokensOf(text: string): Token[] {
       // "1989 to date" is one word for both.
       isAnd: value === 'to' && ands.has(text.slice(foldedStart, foldedEnd)),
       joins: value === 'now' && /^to\s/.test(text.slice(foldedStart, foldedEnd)),
-      // "To 1986", alone at the head of an entry.
-      opens: value === 'to' && foldedStart === 0 && /^(?:to|au|al|à)\s\d/.test(text),
+      opens: value === 'to' && opensAnEnd(text, foldedStart),
       behind: /^(?:から|より前|以前)/.test(text.slice(foldedStart, foldedEnd)),
       start: foldedStart,
       end: foldedEnd,

@@ -145,6 +145,8 @@ function behind(token: Token, last: Open | undefined, ahead: readonly Token[]): 
     // "1993 geschlossen", "1993年に閉鎖".
     Object.assign(period, { used: [null, period.used[1]], form: 'until', end: token.end });
     last.open = false;
+  } else if (direct && token.kind === 'onwards' && period.form === 'since') {
+    period.end = token.end;
   } else if (direct && token.kind === 'only-then' && period.form === 'year') {
     Object.assign(period, { form: 'range', end: token.end });
   } else if (direct && token.kind === 'about') {
