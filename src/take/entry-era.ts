@@ -24,7 +24,7 @@ function partOfPiece(piece: string): { part: Parameters<typeof constructionOf>[0
   const [ahead, behind] = [piece.slice(0, part.start).trim(), piece.slice(part.end).trim()];
   const is = part.start <= 2 ? behind : behind === '' ? ahead : null;
   const led = is !== null && (isOf(is)[0]?.start === 0 || /^[:：]/.test(is));
-  if (is === null || is.length > longestMaterial || readPeriods(is).length > 0) return null;
+  if (is === null || is.length > longestMaterial || readPeriods(is).length > 0 || opensPlaceOnPiece(is)) return null;
   return led || materials(is).length > 0 ? { part: part.value, is: is.replace(/^[:：]\s?/u, '') } : null;
 }
 const longestMaterial = 50;

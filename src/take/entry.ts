@@ -111,10 +111,10 @@ export function readEntry(entry: Entry, context: Context, day: string): Proposal
   const letter = letterOf(head, body, say);
   if (letter) return letter;
   if (isPeriod(head)) {
-    if (opensPlaceOnPiece(body) && isOnPiece(body) && readCounts(body).length === 0)
-      return carriersOf(null, body, say, readPeriods(head));
     const era = context.part === null ? eraOf(head, body, day, say, context.earlier) : null;
     if (era) return era;
+    if (opensPlaceOnPiece(body) && isOnPiece(body) && readCounts(body).length === 0)
+      return carriersOf(null, body, say, readPeriods(head));
     const isOfPart = context.part !== null && readCounts(body).length === 0 && readExamples(body, day).length === 0;
     return isOfPart
       ? constructionOf(context.part!, body, say, readPeriods(head))

@@ -14,6 +14,7 @@ import { rowsOfEntries } from './page/rows-of-entries';
 import { textOfBlocks } from './page/text-of';
 import { longestEntry, PageContext } from './page-context';
 import { type Context, sayerOf } from './propose';
+import { withOrders } from './prose/orders';
 import { ProseReader } from './prose/read-prose';
 import { partNamed } from './said/part';
 import { readPeriods } from './said/period';
@@ -57,11 +58,11 @@ export class PageReader {
       this.context.tell(this.found.slice(count));
       if (this.heading.country !== null) this.placeIn(this.heading.country, count);
     }
-    const { retractions, beginnings, conceded, times, byExamples } = this.prose;
+    const { retractions, beginnings, conceded, times, byExamples, orders } = this.prose;
     const found = withoutKnown(this.found, byExamples).map((one) =>
       times.has(one) ? ({ ...one, ...times.get(one) } as Proposal) : one,
     );
-    return settle(found, retractions, beginnings, conceded);
+    return settle(withOrders(found, orders), retractions, beginnings, conceded);
   }
 
   /**

@@ -17,7 +17,7 @@ export interface NamedCode {
 }
 
 const codes = /(?<![\p{Script=Latin}\d'’-])\p{Lu}{2,3}\d?(?![\p{Script=Latin}\d'’-])(?!\s\d)/gu;
-const letters = /(?<![\p{Script=Latin}\d'’.-])\p{Lu}(?![\p{Script=Latin}\d'’.-])(?!\s\d)/gu;
+const letters = /(?<![\p{Script=Latin}\d'’.-])\p{Lu}(?![\p{Script=Latin}\d'’-]|\.(?!\s{0,3}$))(?!\s\d)/gu;
 /** Words of one letter, which begin a sentence with a capital: "A bag is …", "E la borsa è …". */
 const wordsOfOneLetter = /^[AEIOUYÀÉÈ]$/;
 
@@ -110,7 +110,8 @@ function isExplained(text: string): boolean {
 const articleBefore = /^\s(?:(?:le|la|les|the|il|lo|el|die|der|das|de|het)\s|l['’])(?=\p{Lu}\p{Ll})/u;
 const opensWithCountry = (text: string): boolean => {
   const [country] = findPlaces(text);
-  return country?.form === 'name' && country.start <= 2;
+  const at = text.search(/\S/u);
+  return country?.form === 'name' && country.start - at <= 3;
 };
 
 const oneLetterCode =

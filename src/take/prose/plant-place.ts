@@ -55,7 +55,7 @@ function forTown(segment: string, token: NamedCode | null): RegExpExecArray | nu
   return isInitial ? match : null;
 }
 
-const hanTown = /^(\p{Script=Han}{1,6})(?:[、。]|の(?:工場|工房)|を|工場|工房|です|で|$)/u;
+const hanTown = /^(\p{Script=Han}{1,6})(?:[、。（(]|の(?:工場|工房)|を|工場|工房|です|で|$)/u;
 /** "MKは京都、": a town in kanji could be any word, but not behind the code of a workshop. */
 function inHan(text: string, segment: string, ofPlants: boolean): ReturnType<typeof readPlace> {
   const town = ofPlants && /^\s?[はが]/u.test(segment) ? hanTown.exec(text.trim()) : null;

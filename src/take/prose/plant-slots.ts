@@ -17,9 +17,11 @@ interface Pair {
   name: string;
   start: number;
   end: number;
+  /** Whether other words stand between the name and the code. */
+  apart?: true;
 }
 
-const codes = /(?<![\p{L}\d'’.&-])\p{Lu}{1,3}(?![\p{L}\d'’.&-]|\s\d)/gu;
+const codes = /(?<![\p{L}\d'’.&-])\p{Lu}{1,3}(?![\p{L}\d'’&-]|\.(?!\s{0,3}$)|\s\d)/gu;
 const names =
   /\p{Lu}\p{Ll}[\p{L}'’-]{1,30}(?:[ -](?:(?:de|la|del|di|sur|am|an|der|upon|on|en)[ -]){0,2}\p{Lu}\p{Ll}[\p{L}'’-]{1,30}){0,2}/gu;
 /** Words of one letter, which begin a sentence with a capital: "A bag is …", "E la borsa è …". */
@@ -42,6 +44,24 @@ function codesIn(text: string) {
   );
 }
 
+const farthestUsed = 80;
+const withLetter =
+  /(?<!\p{L})(?:with|mit|avec|con|met|using|used|stamped|stempelte|sous)\s(?:(?:the|an?|l[ae]|une?|el|il|una|dem|den|der|die|das|einem|einer|het|een|de)\s)?(?:\p{L}{4,16}\s)?$/iu;
+/** "A workshop in Peiting, which stamped with P": the name comes first, then that its pieces bore a letter, and which. */
+function nameUsedAt(
+  text: string,
+  names: readonly RegExpExecArray[],
+  code: string,
+  at: number,
+  from: number,
+): RegExpExecArray | undefined {
+  const lead = withLetter.exec(text.slice(Math.max(0, at - 40), at))?.[0];
+  if (lead === undefined || plantWords(text).length === 0) return undefined;
+  const name = names.findLast(({ index }) => index! < at - lead.length && index! >= Math.max(from, at - farthestUsed));
+  const isIts = name && (isInitial(code, name[0]) || findPlaces(name[0]).some(({ form }) => form === 'name'));
+  return isIts ? name : undefined;
+}
+
 /** Codes each beside a name that begins as they do: behind it in brackets, or before it with small words between. */
 function pairsIn(text: string): Pair[] {
   const written = codesIn(text);
@@ -52,6 +72,11 @@ function pairsIn(text: string): Pair[] {
     const inBracket = /\(\s?$/.test(text.slice(0, index));
     const before = named.findLast((one) => one.index < index);
     const behind = named.find((one) => one.index >= end && one.index < (written[at + 1]?.index ?? text.length));
+    const used = nameUsedAt(text, named, code, index, found.at(-1)?.end ?? 0);
+    if (used) {
+      found.push({ code, at: index, name: used[0], start: used.index, end, apart: true });
+      continue;
+    }
     const ahead =
       inBracket && before && /^\s?\(\s?$/.test(text.slice(before.index + before[0].length, index)) ? before : undefined;
     const name = ahead ?? (behind && behind.index - end <= farthest ? behind : undefined);
@@ -68,7 +93,7 @@ function pairsIn(text: string): Pair[] {
 
 /** "and, from 1985, MA": what parts a time from the pair before it stands ahead of it, and nothing of the kind behind. */
 const conjunction = new RegExp(`(?:;|(?<!\\p{L})(?:${andWords}))[\\s,]{1,3}$`, 'u');
-const opensPair = new RegExp(`^[\\s,]{0,3}(?:(?!(?:${andWords})\\s)\\p{Ll}{1,8}\\s){0,2}$`, 'u');
+const opensPair = new RegExp(`^[\\s,]{0,3}(?:(?!(?:${andWords})\\s)\\p{Ll}{1,8}\\s){0,3}$`, 'u');
 
 /** The pair that a period is of: within it, behind it, or before it where a comma or "and" parts it from the one before. */
 function pairOf(period: SaidPeriod, pairs: readonly Pair[], alone: readonly number[], text: string): Pair | undefined {
@@ -130,7 +155,11 @@ export function plantsInSlots(sentence: string): InSlots {
   if (pairs.some((pair) => timesOf(pair).length > 1)) return { plants: [], whole: false };
   const plants = pairs.flatMap((pair, at) => {
     const from = text.indexOf(pair.name, pair.start);
-    const until = pair.at > from ? pair.at - 1 : Math.min(pairs[at + 1]?.start ?? text.length, from + 90);
+    const until = pair.apart
+      ? from + pair.name.length
+      : pair.at > from
+        ? pair.at - 1
+        : Math.min(pairs[at + 1]?.start ?? text.length, from + 90);
     const place = readPlace(text.slice(from, until).replace(/[.;(].{0,90}$/su, ''));
     return place ? [plantBeside(pair.code, place, timesOf(pair), pair.at)] : [];
   });

@@ -15,6 +15,7 @@ import { codesNamed, lettersWritten, writesOneLetter } from './codes-named';
 import { constructionIn } from './construction';
 import { lettersIn } from './letters';
 import { modelBefore, modelsIn, pricesIn } from './models';
+import { type OpenOrder, ordersIn } from './orders';
 import { lettersOf, plantOfCode } from './plant-of-code';
 import { type Before, plantsIn } from './plants';
 import type { Section } from './said-system';
@@ -57,6 +58,9 @@ export class ProseReader {
   /** What sets another's statement right, and of it what the other agreed to. */
   private readonly corrections: Proposal[] = [];
   readonly conceded = new Set<Proposal>();
+
+  /** Orders of a code that paragraphs told without an example. */
+  readonly orders: OpenOrder[] = [];
 
   /** Workshops that only the date of a code tells: what the page says of their letters elsewhere goes before. */
   readonly byExamples = new Set<Proposal>();
@@ -131,6 +135,10 @@ export class ProseReader {
       const proposal = add(own, told, doubts);
       if (own.kind === 'code-system') this.undated = own.used ? null : proposal;
     }
+    const told = new Set(systems.found.flatMap(({ sentences: own }) => own.map(({ start }) => start)));
+    for (const sentence of sentences)
+      if (!told.has(sentence.start) && !isAsked(sentence.text))
+        this.keepOrders(sentence, words, context, makerOf.get(sentence));
     const answered = systems.found
       .flatMap(({ own }) => (own.kind === 'code-system' ? own.examples : []))
       .find(({ code }) => !words.text.includes(code));
@@ -181,6 +189,19 @@ export class ProseReader {
     }
     if (systems.found.some(({ own }) => own.kind === 'code-system')) this.ofCodes = true;
     return found;
+  }
+
+  /** Keeps the orders that a sentence tells for the codes that the page shows elsewhere. */
+  private keepOrders(sentence: Sentence, words: Inline, context: Context, named: Maker): void {
+    const maker = named === undefined ? context.maker : named;
+    if (maker === undefined) return;
+    const said = { words: sentence.text, selector: words.selector, maker };
+    for (const order of ordersIn(sentence))
+      this.orders.push({
+        ...order,
+        maker,
+        propose: (own, doubts) => propose(context, { kind: 'code-system', ...own }, { ...said, doubts }),
+      });
   }
 
   /** The workshop that a sentence tells beside the date of a code: of its own one, or of that which was asked for. */

@@ -100,7 +100,7 @@ function plainDate({ span, start, end, words }: FoundDate, day: string): SaidDat
 const codes =
   /(?<![\p{Script=Latin}\d])(?:\d{1,4}(?<joint>[ ./-]?)\p{Lu}{1,3}\k<joint>\d{1,4}|\p{Lu}{1,3}(?<before>[ ./-])\d{1,2}\k<before>\d{2}|\d{1,2}(?<behind>[ ./-])\d{2}\k<behind>\p{Lu}{1,3}|\p{Lu}{1,3}[ -]\d{1,2}\/\d{1,2}|\d{1,2}\/\d{1,2}[ -]\p{Lu}{1,3}|\p{Lu}\d[ -]\d{3,6}|\p{Lu}{1,3}[ -]?\d{3,8}|\d{3,8}(?:[ -]?\p{Lu}{1,3})?|\p{Lu}{2}\d{2}|\d{2}\p{Lu}{1,2})(?![\p{Script=Latin}\d])/gu;
 /** A stroke between the parts of one code joins more than these. */
-const nearest = 40;
+const nearest = 60;
 
 interface Written {
   text: string;
