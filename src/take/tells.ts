@@ -29,8 +29,10 @@ export interface Telling {
   offersInText: boolean;
   /** Whether it speaks of things that makers of leather goods make, or of their parts. */
   ofGoods: boolean;
-  /** Whether at most one passage speaks of them, and no title or heading; of a bare table of codes nothing of the kind is known. */
+  /** Whether one passage alone speaks of them, and no title or heading; of a bare table of codes nothing of the kind is known. */
   ofGoodsInPassing: boolean;
+  /** Whether no passage, title or heading speaks of them. */
+  ofNoGoods: boolean;
   /** Whether title, headings or captions speak of workshops. */
   ofWorkshops: boolean;
   /** Whether title or first heading are of codes of another kind. */
@@ -50,7 +52,8 @@ export function readTelling(title: string, blocks: readonly Block[]): Telling {
   const ofBags = (text: string) => bags(text).length > 0;
   const inHeads = ofBags(about);
   return {
-    ofGoodsInPassing: !inHeads && texts.length > 0 && texts.filter(ofBags).length <= 1,
+    ofGoodsInPassing: !inHeads && texts.filter(ofBags).length === 1,
+    ofNoGoods: !inHeads && !texts.some(ofBags),
     heading: tells(about).length > 0 || tellsInTitle(`${title}\n${headings[0] ?? ''}`.slice(0, 600)).length > 0,
     ofWorkshops: namesWorkshops(about),
     ofOtherCodes: otherCodes(`${title}\n${headings[0] ?? ''}`.slice(0, 600)).length > 0,
@@ -87,14 +90,22 @@ const isVaried = (found: readonly Proposal[]): boolean =>
  */
 export function whatIsTold(
   found: readonly Proposal[],
-  { heading, offersInText, ofGoods, ofGoodsInPassing, ofWorkshops }: Telling,
+  { heading, offersInText, ofGoods, ofGoodsInPassing, ofNoGoods, ofWorkshops }: Telling,
 ): Proposal[] {
   // One thing said of nobody's codes is in passing, whatever the heading says.
   if (found.length === 1 && found[0]!.maker === null) return [];
   // Letters beside towns of nobody, where no head speaks of workshops: courses, lines, halls.
   if (!ofWorkshops && found.every(({ kind, maker }) => kind === 'plant' && maker === null)) return [];
-  // Codes of nobody on a page that hardly names a bag: of parcels, of bottles, of books.
-  if (ofGoodsInPassing && found.every(({ maker }) => maker === null)) return [];
+  const ofNobody = found.every(({ maker }) => maker === null);
+  // Codes of nobody on a page that names a bag once: of parcels, of bottles.
+  if (ofGoodsInPassing && ofNobody) return [];
+  // Forms and places of nobody's codes on a page that names none: of books, of cheeses.
+  if (
+    ofNoGoods &&
+    ofNobody &&
+    (['plant', 'code-system'] as const).every((kind) => found.some((one) => one.kind === kind))
+  )
+    return [];
   if (heading) return !offersInText || found.length >= fewest ? [...found] : [];
   if (offersInText) return isWholeSystem(found) ? [...found] : [];
   // How codes are built, and when or with an example, is never said in passing.

@@ -130,7 +130,7 @@ describe('codes and prices in sentences', () => {
   it('are of one form where one sentence tells its example and another its time', () => {
     const body =
       '<p>Mine says H3467: the letter is the workshop, then the week, then the year, week 34 of 1967.</p><p>Ondrasse used a letter, two digits of the week, two of the year from 1961 to 1979.</p>';
-    expect(told(body)).toEqual(['code-system | plant 1 + week 2 + year 2 | H3467 = 1967-W34 | 1961–1979']);
+    expect(told(body)).toEqual(['code-system | 1961–1979 | plant 1 + week 2 + year 2 | H3467 = 1967-W34']);
   });
 
   it('cost each what stands beside its year, in the order of both', () => {
