@@ -1,6 +1,9 @@
 import { dimensionLetters, rightBehind, withoutEnd } from '../text';
 import { hasUnitBehind } from './unit-behind';
 
+/** What sets a code off from the words ahead of it, as part of a pattern. */
+export const opensQuote = `["'(„“「『«]`;
+
 /** "K V 0 9 1 5", "KV 0 9 / 1 5", "14 C 50 M 37", "10 / 27", "K.V. 0 9 1 5", a letter in brackets for one in a frame, or up to four groups. */
 const codeShape =
   /(?=\d{1,2} [A-Z]{1,2} \d|[A-Z]{1,2} \d{1,2} [A-Z])[A-Z0-9]{1,2}(?: (?:\d{1,2}|[A-Z]{1,2})(?![.\-/·]?[A-Z0-9])){4,7}|(?:[A-Z]{2,3}(?= \d )|(?:[A-Z]\.){1,3}(?= \d )|[A-Z0-9] [A-Z0-9])(?: (?:(?<=\d )[-./·] (?=\d))?[A-Z0-9]){2,14}(?![.\-/·]?[A-Z0-9])|\d{1,2} \/ \d{2}(?:\d{2})?(?![.\-/·]?[A-Z0-9])|(?:\([A-Z0-9]\)|\[[A-Z0-9]\]|[A-Z0-9])(?:[.\-/·]?[A-Z0-9]){0,15}(?: [A-Z0-9](?:[.\-/·]?[A-Z0-9]){0,7}){0,3}/gy;

@@ -82,9 +82,13 @@ const people = phraseTest(wordsOf('people', 'others-kin'));
 /** "When I turned 15, around 2004", "a present, christmas 2011". */
 const opensAbout = textPattern(`^(?:${phrasePattern(wordsOf('about')).source}|${anyLanguage(jointWords.season)})?$`);
 
+const onlyIn = textPattern(`^\\s?(?:${anyLanguage(jointWords.inPlace)})\\s?$`);
+
 /** "Made in USA, 2002": a date that opens its clause is led by the clause before it. */
 function leadStart(text: string, clauseStart: number, start: number): number {
-  if (!opensAbout.test(text.slice(clauseStart, start).trim())) return clauseStart;
+  const opening = text.slice(clauseStart, start);
+  // "Que mes collègues m'ont offert quand je suis partie, en 2008".
+  if (!opensAbout.test(opening.trim()) && !onlyIn.test(opening)) return clauseStart;
   // "A present for my exam (2006)".
   const isInBracket = text[clauseStart - 1] === '(';
   const before = isInBracket

@@ -10,10 +10,12 @@ import {
   phrasePattern,
   phraseTest,
   rightAhead,
+  rightBehind,
   sentenceAround,
   sourceRange,
   tableWords,
   textPattern,
+  topics,
   wordsOf,
   wordsWithout,
 } from '../text';
@@ -64,6 +66,11 @@ const namesOf = rememberForMakers((makers) => {
 const is = textPattern(`(?:${phrasePattern(wordsOf('is', 'dates-from', 'made')).source})[^\\p{L}]*$`);
 /** "My daughter is from 1994", "my trip was from 2004 on": nobody's thing that is not the piece was made then. */
 const people = phraseTest(wordsOf('people', 'possessive'));
+/** "Mine is from 2001", "meine ist von 2001", "私のは2001年のもの": the possessive stands for the piece, and no noun behind it. */
+const mineIs = textPattern(
+  `(?:^|[^\\p{L}])(?:${phrasePattern(wordsOf('mine')).source}|${anyLanguage(jointWords.ownOne)})\\s(?:${phrasePattern(wordsOf('is', 'dates-from')).source})[^\\p{L}]*$`,
+);
+const japaneseMine = textPattern(`(?:${phrasePattern(topics.mine.ja).source})は?$`);
 /** "Het bonnetje erin is": some noun, and no word for the piece. "Das ist", "die stammt", "I think" have none. */
 const opensWithNoun = textPattern(
   `^(?:${phrasePattern(wordsOf('article', 'an').filter((word) => word !== 'i')).source})\\s?(?!(?:${phrasePattern(wordsOf('is', 'dates-from', 'made')).source})(?!\\p{L}))([\\p{L}'-]{3,})\\s`,
@@ -137,7 +144,9 @@ export function isFromYear(
   const joint = ofYear.exec(ahead);
   // What the date itself holds may be the joint: "from the 90s", "circa 1994".
   const opening = (joint ? ahead.slice(0, joint.index) : ahead).trim();
+  if (japaneseMine.test(opening) && ofJapanesePiece.test(rightBehind(text, end))) return true;
   if (!joint && !isVague(date)) return false;
+  if (mineIs.test(opening)) return true;
   if (speaksOfPiece(opening, from, makers)) return true;
   if (is.test(opening) && !people.test(opening) && !opensWithOtherNoun(opening, from.title))
     return !speaksOfThing(text, start, from.title);

@@ -1,6 +1,7 @@
 import type { Listing } from '../listing/types';
 import type { MakerFile } from '../maker/types';
 import { anyOf, type Hit, phrasePattern, rightAhead, rightBehind, textPattern, wordsOf } from '../text';
+import { isKindOfSubject, isLeatherAsSubject, isPredicateOfPiece, leavesBodyOpen } from './leather-as-subject';
 import { groupsIn, materialOf, vocabularyOf } from './material-groups';
 import { type Group, isBareBrass, isOfMetal, isOfPiece, isOfTitle } from './material-of-piece';
 import { partOf, partsNear } from './material-part';
@@ -14,7 +15,9 @@ import type { Part } from './types';
 const fittingsOf = (part: Hit<Part> | null, group: Group): Hit<Part> | null =>
   part?.value === 'trim' && isOfMetal(group) ? { ...part, value: 'hardware' } : part;
 
-const subject = textPattern(`(?:${phrasePattern(wordsOf('is')).source})\\s(?:${anyOf(wordsOf('article'))})\\s?$`);
+/** The Dutch article for leather is another; "es de piel" is Spanish. */
+const articles = anyOf(wordsOf('article').filter((word) => word !== 'de'));
+const subject = textPattern(`(?:${phrasePattern(wordsOf('is')).source})\\s(?:${articles})\\s?$`);
 /** "Am Boden ist das Leder abgewetzt": the leather is what the clause is of, and not what the base is made of. */
 const isBareSubject = (text: string, { words, start }: Group): boolean =>
   words.length === 1 && words[0] === 'leather' && subject.test(rightAhead(text, start));
@@ -37,29 +40,62 @@ function isOfName({ text }: Passage, { start, end, sourceStart }: Group, ends: R
   return nameEnd !== undefined && end <= nameEnd && /^\p{Lu}/u.test(rightBehind(text, sourceStart));
 }
 
+/** A group of a passage, the parts near it, and the one that it is said of. */
+interface Said {
+  group: Group;
+  near: Hit<Part>[];
+  part: Hit<Part> | null;
+}
+interface Read {
+  from: Passage;
+  all: Group[];
+  said: Said[];
+}
+
+/** Whether a description of no part is that of the piece; `isOpen` where other words leave it open of what the piece is. */
+function isOfBody(from: Passage, group: Group, near: Hit<Part>[], all: readonly Group[], isOpen: boolean): boolean {
+  const { text } = from.folded;
+  if (isOfPiece(text, group, near, all, from)) return true;
+  if (isOpen) return false;
+  return (
+    isPredicateOfPiece(text, group) ||
+    isLeatherAsSubject(text, group) ||
+    isKindOfSubject(text, group, all[all.indexOf(group) - 1])
+  );
+}
+
 /** Materials and colours per part. Without a part near, a material beside a word for the piece is the body's. */
 export function materialClaims(passages: Passage[], listing: Listing, makers: MakerFile[]): ClaimDraft[] {
   const words = vocabularyOf(makers);
   const name = nameIn(listing);
-  const drafts = passages.flatMap((from) => {
-    const { text } = from.folded;
+  const read = passages.map((from): Read => {
     const parts = partsIn(from);
     const names = endsOfName(from, name);
     const all = groupsIn(from, words).filter((group) => !isOfName(from, group, names));
-    return all.flatMap((group): ClaimDraft[] => {
-      if (isBareSubject(text, group)) return [];
+    const said = all.map((group): Said => {
       const near = partsNear(parts, group);
+      return { group, near, part: fittingsOf(partOf(from.folded.text, group, near, from.language), group) };
+    });
+    return { from, all, said };
+  });
+  const isOpen = read.some(({ said }) => said.some(({ group, part }) => leavesBodyOpen(group, part !== null)));
+  const drafts = read.flatMap(({ from, all, said }) => {
+    const { text } = from.folded;
+    return said.flatMap(({ group, near, part }, at): ClaimDraft[] => {
+      if (isBareSubject(text, group)) return [];
       const material = materialOf(group, words.materials);
       const claimOf = (of: Part, start: number, end: number, confidence: number): ClaimDraft[] => {
-        const said = saidIn(from, { start, end, words: from.text.slice(start, end) }, confidence);
-        return [{ kind: 'material', part: of, material, ...said }];
+        const words = saidIn(from, { start, end, words: from.text.slice(start, end) }, confidence);
+        return [{ kind: 'material', part: of, material, ...words }];
       };
-      const part = fittingsOf(partOf(text, group, near, from.language), group);
       if (part)
         return claimOf(part.value, Math.min(part.start, group.sourceStart), Math.max(part.end, group.sourceEnd), 0.85);
       if (isBareBrass(text, group, near)) return claimOf('hardware', group.sourceStart, group.sourceEnd, 0.7);
       if (!group.hasMaterial || isBeforeAccessory(text, group.end, from.title)) return [];
-      if (!(from.field === 'title' ? isOfTitle(group, near) : isOfPiece(text, group, near, all, from)))
+      // "Das Leder ist Kalb": of which leather it is, tells what stands behind.
+      const next = all[at + 1];
+      if (next && isKindOfSubject(text, next, group)) return [];
+      if (!(from.field === 'title' ? isOfTitle(group, near) : isOfBody(from, group, near, all, isOpen)))
         return [notPlaced(from, 'material', [group.start, group.end])];
       return claimOf('body', group.sourceStart, group.sourceEnd, 0.7);
     });

@@ -11,7 +11,7 @@ import {
   withoutEnd,
   wordsOf,
 } from '../text';
-import { codeAt, opensCode } from './code-at';
+import { codeAt, opensCode, opensQuote } from './code-at';
 import type { ClaimOf } from './types';
 
 /** Words that announce a code. Common practice, no source. */
@@ -29,22 +29,26 @@ const between = new RegExp(
  * on the piece it stands. Common practice, no source.
  */
 const announcement = phrasePattern(wordsOf('code-cue', 'code-noun'));
-const setOff = /^([^\d.!?;\n]{2,60}?)(?:[:=]\s{0,2}|["'(「『«]\s?)$/u;
+const setOff = textPattern(`^([^\\d.!?;\\n]{2,60}?)(?:[:=]\\s{0,2}|${opensQuote}\\s?)$`);
 /** "In the inner pocket is a number: 8 3 0 4 - 1 7": where it stands is said ahead. */
-const behindNoun = /^\s?[:=]?\s?["'(「『«]?\s?$/u;
+const behindNoun = textPattern(`^\\s?[:=]?\\s?${opensQuote}?\\s?$`);
 /** "En la etiqueta interior pone B18-12", "Label binnenin: "DR 23-08"". */
 const onThePiece = phrasePattern(wordsOf('inside-the-piece'));
 const standsThere = textPattern(
-  `^[^.!?;:,\\n\\d]{0,30}(?:(?:${anyOf(wordsOf('reads-there'))})\\s|[:=]\\s?["'(「『«]?|["「『«])\\s?$`,
+  `^[^.!?;:,\\n\\d]{0,30}(?:(?:${anyOf(wordsOf('reads-there'))})\\s|[:=]\\s?${opensQuote}?|["„“「『«])\\s?$`,
 );
 /** "Merkje binnenin: nr. 4479", "in the pocket no. 20817": a number sign, and where it stands. */
-const numberThere = /^[:,]?\s?(?:n[or]\.?|n\.?[°º]|№|num\.?)\s?:?\s?["'(「『«]?$/u;
+const numberThere = textPattern(`^[:,]?\\s?(?:n[or]\\.?|n\\.?[°º]|№|num\\.?)\\s?:?\\s?${opensQuote}?$`);
 const isLongNumber = (code: string): boolean => code.replace(/\D/g, '').length >= 4;
 /** "Un timbro con 7 3 1 4", "Stempel mit "B 8 / 1 7"". */
-const withIt = textPattern(`^\\s(?:${anyOf(wordsOf('with'))})\\s?["'(「『«]?$`);
+const withIt = textPattern(`^\\s(?:${anyOf(wordsOf('with'))})\\s?${opensQuote}?$`);
 const isSpaced = (code: string): boolean => /^[A-Z0-9](?:[ ./-]{1,3}[A-Z0-9]){2,}/.test(code);
 /** Without a word for a code nearby, only what can hardly be anything else. */
 const unmistakable = (code: string): boolean => /[A-Z]/.test(code) && (code.match(/\d/g) ?? []).length >= 3;
+/** "Auf dem Etikett steht 12/90": two numbers that a stroke parts, and no sum or size. */
+const isParted = (code: string): boolean => /^\d{1,3}\s?\/\s?\d{2,4}$/.test(code);
+/** "A79 gestempeld": right before the word for how it was made, a letter is enough. */
+const isLettered = (code: string): boolean => /[A-Z]/.test(code);
 const longestGap = 48;
 const longestWay = 72;
 
@@ -66,7 +70,7 @@ const namesPlace = (words: string): boolean => placeNamed.test(words);
 const aheadOf = (text: string, at: number): string => aheadInSentence(text, at).slice(-longestWay);
 /** "It says OF 1904 on the little tab": what is read, and behind it where. */
 const readsThere = phrasePattern(wordsOf('reads-there'));
-const readsIt = /^\s?:?\s?["'(「『«„]?\s?$/u;
+const readsIt = textPattern(`^\\s?:?\\s?${opensQuote}?\\s?$`);
 const longestBehind = 40;
 /** "Art. 20934 gestempelt": how far ahead of a code such a word stands. */
 const longestOther = 20;
@@ -98,7 +102,7 @@ const ways: readonly Way[] = [
     reach: longestWay,
     leads: (gap) => standsThere.test(gap),
     confidence: 0.6,
-    only: unmistakable,
+    only: (code) => unmistakable(code) || isParted(code),
   },
   {
     by: 'place',
@@ -146,7 +150,7 @@ function stampedCodes(folded: Folded, own: string): Quoted[] {
       if (!code || !toStamped.test(text.slice(start + code.length, index))) continue;
       if (otherAhead.test(rightAhead(text, start).slice(-longestOther))) return [];
       const isNumber = isLongNumber(code) || isSpaced(code);
-      if (!unmistakable(code) && !(isNumber && isOnPiece(text, start, index))) return [];
+      if (!isLettered(code) && !(isNumber && isOnPiece(text, start, index))) return [];
       const lead = sourceRange(folded, index, index + words.length).words;
       return [{ start, code, confidence: 0.7, takenBy: { by: 'words', words: lead } }];
     }

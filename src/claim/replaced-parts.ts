@@ -1,10 +1,12 @@
 import {
   aheadInClause,
+  anyLanguage,
   anyOf,
   clauseAround,
   clauseBeforeComma,
   foldWords,
   type Hit,
+  jointWords,
   phrasePattern,
   phraseTest,
   rightBehind,
@@ -103,13 +105,19 @@ function ownPart({ value, words, ...rest }: Hit<string>): Hit<Part>[] {
   return stitched ? [{ ...rest, words, value: stitched }] : [];
 }
 
+/** "New zip, lining as new": what has words of its own behind it is no item of the list. A year, or who did it, may follow. */
+const closesItem = textPattern(
+  `^\\s{0,2}(?:$|[,;.!?:()\\n、。・&+/\\d–—-]|(?:${anyOf(wordsOf('and'))})\\s|(?:${anyLanguage(jointWords.doneBy)}|${anyLanguage(jointWords.inPlace)})\\s|を|が|は)`,
+);
+
 function listFrom(text: string, parts: readonly Hit<Part>[], first: number, place: number): Hit<Part>[] {
   const start = parts[first];
   if (!start || !article.test(text.slice(place, start.foldedStart))) return [];
   const list = [start];
   for (const part of parts.slice(first + 1, first + longestList)) {
     const gap = text.slice((list[list.length - 1] as Hit<Part>).foldedEnd, part.foldedStart);
-    if (gap.length > 24 || !(and.test(gap) || comma.test(gap))) break;
+    if (gap.length > 24 || !(and.test(gap) || (comma.test(gap) && closesItem.test(rightBehind(text, part.foldedEnd)))))
+      break;
     list.push(part);
   }
   return list;

@@ -9,13 +9,14 @@ import {
   textPattern,
   wordsOf,
 } from '../text';
+import { opensQuote } from './code-at';
 
 /*
  * "KV0915, not KV0951", "I first wrote KV0951": what a seller corrects is said of nothing. Common practice, no source.
  */
 
 const notAhead = textPattern(
-  `(?:${phrasePattern(wordsOf('negation')).source})\\s(?:(?:${phrasePattern(wordsOf('article')).source})\\s)?["'(「『«]?\\s?$`,
+  `(?:${phrasePattern(wordsOf('negation')).source})\\s(?:(?:${phrasePattern(wordsOf('article')).source})\\s)?${opensQuote}?\\s?$`,
 );
 const notBehind = /^[」』"'»]?\s?(?:では|じゃ)な/u;
 const wrote = phraseTest(wordsOf('misread-before'));

@@ -16,6 +16,7 @@ import {
   wordsOf,
 } from '../text';
 import { detailsOf } from './event-details';
+import { isDriedLeather } from './leather-as-subject';
 import { isLikened, isOnlyLook } from './look';
 import { partDescribed } from './material-part';
 import { notVouched } from './not-vouched';
@@ -142,6 +143,12 @@ const ageWords = (from: Passage): ClaimDraft[] =>
     })
     .map(({ hit, polarity, said }): ClaimDraft => ({ kind: 'age-word', word: hit.value, polarity, ...said }));
 
+const findDried = topicFinder('dried');
+const driedLeather = (from: Passage): ClaimDraft[] =>
+  saidWords(from, findDried)
+    .filter(({ hit }) => isDriedLeather(from.folded.text, hit.foldedStart))
+    .map(({ said }): ClaimDraft => ({ kind: 'wear', polarity: 'is', ...said }));
+
 /** "傷なし", "kratzfrei": a denial in one word. */
 const findNoWear = topicFinder('no-wear');
 /** "目立つ傷はありません": small ones may be. */
@@ -181,6 +188,7 @@ const families: ((from: Passage, readAt: string) => ClaimDraft[])[] = [
   plainFamily('assurance', 'assurance'),
   hurry,
   plainFamily('wear', 'wear'),
+  driedLeather,
   noWear,
   leather,
   metal,

@@ -285,6 +285,16 @@ export const itself: EachLanguage = [
   '',
 ];
 
+/** A possessive that stands for the piece where no noun follows. */
+export const ownOne: EachLanguage = [
+  'mine|ours',
+  '(?:le|la)\\s(?:mienne?|notre)',
+  'meine[rs]?|mein(?:er|s)|unsere[rs]?',
+  '(?:il|la)\\s(?:mi[oa]|nostr[oa])',
+  '(?:el|la)\\s(?:mi[oa]|nuestr[oa])',
+  '(?:de|het)\\s(?:mijne|onze)',
+  '私のは',
+];
 /** Behind "never used": where or for what it was not. */
 export const limitedTo: EachLanguage = [
   'at|for|outside|outdoors|to|as',

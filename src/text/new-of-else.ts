@@ -42,7 +42,7 @@ const wasSo = (text: string, start: number, end: number): boolean =>
   !isDenial(text.slice(start, end)) &&
   (wasAhead.test(aheadInClause(text, start)) || wasBehind.test(text.slice(end, end + 12)));
 
-const verb = `(?:${phrasePattern(wordsOf('is')).source}|esta|estan|sta)`;
+const verb = `(?:${phrasePattern(wordsOf('is', 'feels')).source})`;
 const article = phrasePattern(wordsOf('article', 'possessive')).source;
 const only = anyLanguage(onlyThis);
 const onlyBehind = new RegExp(

@@ -1,4 +1,5 @@
 import { anyLanguage, type EachLanguage } from './each-language';
+import { ofWhat } from './joint-words';
 import { listOf, phrasePattern } from './phrases';
 import * as table from './price-table';
 import { lengthToLength } from './unit-words';
@@ -19,6 +20,12 @@ export const shippingAfter = after(table.postage, table.forPostage);
 /** A sum of postage in a sentence: "versturen kan voor 6,95". */
 export const shippingSum = new RegExp(
   `${shippingBefore.source.slice(0, -1)}(?:\\p{Sc}\\s?\\d|\\d{1,4}(?:[.,]\\d\\d(?!\\d)|\\s?(?:\\p{Sc}|eur|quid|円)))`,
+  'u',
+);
+
+/** "Collection from Ludlow or £7 post": a sum, and behind it what it is for. */
+export const sumOfShipping = new RegExp(
+  `(?<![\\d.,])(?:\\p{Sc}\\s?\\d{1,3}(?:[.,]\\d\\d)?|\\d{1,3}(?:[.,]\\d\\d)?\\s?(?:\\p{Sc}|eur|quid|円))\\s(?:(?:${anyLanguage(ofWhat)})\\s)?(?:${sourceOf(table.postage, table.forPostage)}|post(?!\\p{L}))`,
   'u',
 );
 

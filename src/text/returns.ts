@@ -1,6 +1,8 @@
-import { isAboutAnother, isNegated } from './clause';
+import { aheadInClause, behindInClause, isAboutAnother, isNegated, rightAhead, rightBehind } from './clause';
+import { anyLanguage } from './each-language';
 import { aheadOf } from './ends';
 import { foldWords, type Said, sourceRange } from './fold';
+import { itself } from './joint-words';
 import { tableWords, wordsOf } from './lexicon';
 import { anyOf, phraseFinder, phrasePattern } from './phrases';
 import { Taken } from './taken';
@@ -18,7 +20,7 @@ const daysNear = countOf('days', 3);
 const weeksNear = countOf('weeks', 2);
 /** "Within a week", "innerhalb einer Woche". */
 const oneWeek = new RegExp(
-  `(?<!\\p{L})(?:an?|one|une?|eine[rn]?|una|een)\\s(?:${anyOf(wordsOf('weeks'))})(?!\\p{L})`,
+  `(?:${phrasePattern(wordsOf('an')).source})\\s(?:${anyOf(wordsOf('weeks'))})(?!\\p{L})`,
   'u',
 );
 
@@ -48,14 +50,43 @@ const asks = /^[^.!?\n]{0,24}[?？]/u;
 const longestAsking = 2 * 24 + 1;
 
 const nouns = phrasePattern(wordsOf('return-noun'));
+const no = phrasePattern(wordsOf('negation')).source;
+const allowed = phrasePattern(wordsOf('allowed')).source;
 /** "Rücknahme gibt es nicht", "devoluciones no": the denial ends the clause. Refusals of all kinds are short. */
 const deniedBehind = new RegExp(
-  `^(?:\\s[\\p{L}']{1,12}){0,3}?\\s(?:nicht|niet|geen|${phrasePattern(wordsOf('refused-in-field')).source})\\s?(?=$|[.,;!?)\\n])`,
+  `^(?:\\s[\\p{L}']{1,12}){0,3}?\\s(?:${no}|${phrasePattern(wordsOf('refused-in-field')).source})\\s?(?=$|[.,;!?)\\n])`,
   'u',
 );
+/** "Les retours ne sont pas possibles", "il reso non è previsto": what is allowed stands behind the denial. */
+const notAllowedBehind = new RegExp(
+  `^(?:\\s[\\p{L}']{1,12}){0,4}?\\s(?:${no})\\s(?:[\\p{L}']{1,12}\\s){0,2}?(?:${allowed})`,
+  'u',
+);
+/** "Non è possibile il reso", "il n'est pas possible de faire un retour". */
+const notAllowedAhead = new RegExp(
+  `(?:${no})\\s(?:[\\p{L}']{1,8}\\s){0,2}?(?:${allowed})\\s(?:[\\p{L}']{1,8}\\s){0,3}$`,
+  'u',
+);
+const singular = phrasePattern(wordsOf('returns-label'));
+/** A word that may mean more than what goes back ("reso"), denied as such. */
+const isNotAllowed = (text: string, from: number, to: number): boolean =>
+  notAllowedBehind.test(rightBehind(text, to)) || notAllowedAhead.test(rightAhead(text, from));
+
+/** "It cannot be returned", "das Stück kann nicht zurückgegeben werden": of the piece, and of no time after which it cannot. */
+const barred = new RegExp(
+  `^\\s?(?:(?:${phrasePattern(wordsOf('article', 'possessive', 'this-one')).source})\\s?)?(?:(?:${anyLanguage(itself)}|${phrasePattern(wordsOf('bag', 'piece')).source})\\s)?(?:(?:${no})\\s(?:si\\s|se\\s)?)?(?:${phrasePattern(wordsOf('can')).source})\\s(?:[\\p{L}']{1,10}\\s){0,3}$`,
+  'u',
+);
+const closesSoon = /^(?:\s[\p{L}']{1,12}){0,3}\s?$/u;
+function isBarred(text: string, from: number, to: number): boolean {
+  if (!isNegated(text, from, to) || daysAround(text, from, to) !== null) return false;
+  return barred.test(aheadInClause(text, from)) && closesSoon.test(behindInClause(text, to));
+}
+
 /** A word for returns that its clause denies; a label with its value is read as a field. */
 const isDenied = (text: string, from: number, to: number): boolean =>
-  text[to] !== ':' && (isNegated(text, from, to) || deniedBehind.test(text.slice(to, to + 64)));
+  text[to] !== ':' &&
+  (isNegated(text, from, to) || deniedBehind.test(rightBehind(text, to)) || isNotAllowed(text, from, to));
 
 /** Return terms said in a text. A denied "returns accepted" is a refusal; refusals hold whatever stands before them. */
 export function findReturns(text: string): Said<ReturnTerms>[] {
@@ -78,19 +109,25 @@ export function findReturns(text: string): Said<ReturnTerms>[] {
   }));
   const taken = new Taken(folded.text.length);
   for (const phrase of phrases) taken.take(phrase.from, phrase.to);
-  const within = Array.from(folded.text.matchAll(sentBack), ({ index, 0: words }) => ({
-    accepted: true,
-    from: index,
-    to: index + words.length,
-  })).filter(({ from, to }) => !isNegated(folded.text, from, to) && daysAround(folded.text, from, to) !== null);
-  const denials = Array.from(folded.text.matchAll(nouns), ({ index, 0: words }) => ({
-    accepted: false,
-    from: index,
-    to: index + words.length,
-  })).filter(
-    ({ from, to }) => isDenied(folded.text, from, to) && !asks.test(folded.text.slice(to, to + longestAsking)),
+  const placesOf = (pattern: RegExp, accepted: boolean) =>
+    Array.from(folded.text.matchAll(pattern), ({ index, 0: words }) => ({
+      accepted,
+      from: index,
+      to: index + words.length,
+    }));
+  const within = placesOf(sentBack, true).filter(
+    ({ from, to }) => !isNegated(folded.text, from, to) && daysAround(folded.text, from, to) !== null,
   );
-  const alone = [...fields, ...within, ...denials].filter((field) => !taken.overlaps(field.from, field.to));
+  const denials = [
+    ...placesOf(nouns, false).filter(({ from, to }) => isDenied(folded.text, from, to)),
+    ...placesOf(singular, false).filter(({ from, to }) => isNotAllowed(folded.text, from, to)),
+    ...placesOf(sentBack, false).filter(({ from, to }) => isBarred(folded.text, from, to)),
+  ].filter(({ to }) => !asks.test(folded.text.slice(to, to + longestAsking)));
+  const alone = [...fields, ...within, ...denials].filter(({ from, to }) => {
+    const isFree = !taken.overlaps(from, to);
+    taken.take(from, to);
+    return isFree;
+  });
   return [...phrases, ...alone]
     .sort((a, b) => a.from - b.from)
     .map(({ accepted, from, to }) => {

@@ -1,7 +1,7 @@
 import { foldWords, type Said, sourceRange } from './fold';
 import { tableWords, wordsOf } from './lexicon';
 import { phraseFinder, phrasePattern } from './phrases';
-import { shippingSum } from './price-words';
+import { shippingSum, sumOfShipping } from './price-words';
 
 /** How a piece gets to the buyer. */
 export interface ShippingTerms {
@@ -24,7 +24,7 @@ export function findShipping(text: string): Said<ShippingTerms>[] {
   if (found.length > 0) return found;
   const named = folded.text.search(stated);
   // "Ophalen of versturen voor 6,95": a verb says it where a sum follows.
-  const first = named >= 0 ? named : folded.text.search(shippingSum);
+  const first = named >= 0 ? named : Math.max(folded.text.search(shippingSum), folded.text.search(sumOfShipping));
   if (first < 0) return [];
   const from = Math.max(
     folded.text.lastIndexOf('\n', first) + 1,

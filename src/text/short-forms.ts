@@ -26,7 +26,7 @@ const compounds: Partial<Record<Language, readonly [materials: string[], parts: 
       'messing, nickel, leder, wildleder, kalbsleder, baumwoll, velours, canvas, stoff, metall, kunststoff, seiden',
     ),
     listOf(
-      'beschlag, beschläge, beschlägen, futter, innenfutter, henkel, griff, griffe, riemen, schulterriemen, gurt, reißverschluss, schloss, schnalle, schnallen',
+      'beschlag, beschläge, beschlägen, futter, innenfutter, henkel, henkeln, griff, griffe, griffen, riemen, schulterriemen, trageriemen, gurt, reißverschluss, schloss, schnalle, schnallen',
     ),
   ],
   nl: [

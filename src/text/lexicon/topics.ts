@@ -3,6 +3,7 @@ import acceptedInField from './accepted-in-field.json' with { type: 'json' };
 import accepting from './accepting.json' with { type: 'json' };
 import adType from './ad-type.json' with { type: 'json' };
 import ageBehind from './age-behind.json' with { type: 'json' };
+import allowed from './allowed.json' with { type: 'json' };
 import an from './an.json' with { type: 'json' };
 import andWords from './and.json' with { type: 'json' };
 import announcesCode from './announces-code.json' with { type: 'json' };
@@ -33,6 +34,7 @@ import but from './but.json' with { type: 'json' };
 import buyOrBid from './buy-or-bid.json' with { type: 'json' };
 import byMe from './by-me.json' with { type: 'json' };
 import byTheMaker from './by-the-maker.json' with { type: 'json' };
+import can from './can.json' with { type: 'json' };
 import cannotSay from './cannot-say.json' with { type: 'json' };
 import cardBare from './card-bare.json' with { type: 'json' };
 import codeCue from './code-cue.json' with { type: 'json' };
@@ -50,11 +52,14 @@ import dateOfElse from './date-of-else.json' with { type: 'json' };
 import datesFrom from './dates-from.json' with { type: 'json' };
 import days from './days.json' with { type: 'json' };
 import dealing from './dealing.json' with { type: 'json' };
+import degree from './degree.json' with { type: 'json' };
 import deniedBehind from './denied-behind.json' with { type: 'json' };
 import discount from './discount.json' with { type: 'json' };
 import done from './done.json' with { type: 'json' };
+import dried from './dried.json' with { type: 'json' };
 import dyed from './dyed.json' with { type: 'json' };
 import family from './family.json' with { type: 'json' };
+import feels from './feels.json' with { type: 'json' };
 import firstPerson from './first-person.json' with { type: 'json' };
 import formerOne from './former-one.json' with { type: 'json' };
 import freshParts from './fresh-parts.json' with { type: 'json' };
@@ -457,4 +462,9 @@ export const topics = {
   'return-noun': returnNoun,
   'zinc-alloy': zincAlloy,
   'questions-heading': questionsHeading,
+  allowed,
+  can,
+  degree,
+  dried,
+  feels,
 } satisfies Record<string, Lexicon>;
