@@ -22,8 +22,9 @@ const takes: Readonly<Record<Measurable, (points: number) => boolean>> = {
   difference: (points) => points >= 2 && points % 2 === 0,
 };
 
-/** Share of the photo's longer side by which a hand's point may be off. */
+/** Shares of the photo's longer side: by which a hand's point may be off, and by which it may be and still be looked for. */
 const handWithin = 0.015;
+const mostWithin = 0.05;
 
 /**
  * What the marks on a photo measure, in their order; a `white` measures nothing and serves those of its photo. Pure: the
@@ -46,7 +47,9 @@ function measureOf(
 ): Measure {
   const { image } = photo;
   if (!takes[what](points.length)) return notMeasured(what, 'points');
-  const off = within ?? handWithin * Math.max(image.width, image.height);
+  const longer = Math.max(image.width, image.height);
+  const off = within ?? handWithin * longer;
+  if (off > mostWithin * longer) return notMeasured(what, 'loose');
   const reach = off + 1;
   const far = ({ x, y }: Point): boolean =>
     x < -reach || y < -reach || x > image.width + reach || y > image.height + reach;
@@ -62,6 +65,19 @@ function measureOf(
     case 'slant':
       return measureStitches(what, photo, points, off);
     default:
-      return measurePanel(what, photo, points, off);
+      return quadsOf(what, points).every(isInOrder)
+        ? measurePanel(what, photo, points, off)
+        : notMeasured(what, 'corners');
   }
 }
+
+/** The panels among a mark's points: a back lies behind its front. */
+const quadsOf = (what: Measurable, points: readonly Point[]): (readonly Point[])[] =>
+  what === 'back' ? [points.slice(0, 4), points.slice(4)] : [points.slice(0, 4)];
+
+/** Whether corners follow each other clockwise: what is marked the other way round would be seen in a mirror. */
+const isInOrder = (corners: readonly Point[]): boolean =>
+  corners.every((corner, at) => {
+    const [next, after] = [corners[(at + 1) % 4]!, corners[(at + 2) % 4]!];
+    return (next.x - corner.x) * (after.y - next.y) - (next.y - corner.y) * (after.x - next.x) > 0;
+  });

@@ -20,7 +20,9 @@ export type Measurable = (typeof measurable)[number];
 
 const pair = z.tuple([z.number(), z.number()]);
 const point = z
-  .union([pair, z.strictObject({ x: z.number(), y: z.number() })])
+  .union([pair, z.strictObject({ x: z.number(), y: z.number() })], {
+    error: 'expected [x, y] or {"x", "y"}, two numbers',
+  })
   .transform((given) => (Array.isArray(given) ? { x: given[0], y: given[1] } : given));
 
 /**
@@ -40,6 +42,8 @@ export type Mark = z.infer<typeof markSchema>;
 export type NotMeasured =
   | 'points'
   | 'outside'
+  | 'corners'
+  | 'loose'
   | 'flat'
   | 'small'
   | 'blurred'
@@ -47,6 +51,7 @@ export type NotMeasured =
   | 'no-repeat'
   | 'no-axis'
   | 'staggered'
+  | 'either-axis'
   | 'alike-both-ways'
   | 'not-the-same-pattern'
   | 'no-white'

@@ -4,7 +4,7 @@ import type { Measurable, Measure, NotMeasured } from '../measure-types';
 import { notMeasured } from '../not-measured';
 import { backTurned } from './back';
 import { mirrorOff, motifOff, type Off } from './mirror';
-import type { Panel } from './panel';
+import { lengthInPhoto, type Panel } from './panel';
 import { seamOff } from './seam';
 
 export type OfPanels = Extract<Measurable, 'repeat-x' | 'repeat-y' | 'mirror-off' | 'motif-off' | 'back' | 'seam-off'>;
@@ -27,7 +27,7 @@ export function measurePanel(what: OfPanels, photo: MarkedPhoto, points: readonl
       ? { what, value: told, uncertainty: null, unit: null, where }
       : refused(told, where.points);
   }
-  const off = offOf(what, panel, points);
+  const off = offOf(what, panel, points, within);
   return typeof off === 'string' ? refused(off, where.points) : { what, ...off, unit: 'share', where };
 }
 
@@ -35,22 +35,21 @@ function offOf(
   what: 'mirror-off' | 'motif-off' | 'seam-off',
   panel: Panel,
   points: readonly Point[],
+  within: number,
 ): Off | NotMeasured {
   if (what === 'mirror-off') return mirrorOff(panel);
   const more = points.slice(4);
   if (what === 'seam-off') return seamOff(panel, [more[0]!, more[1]!]);
   const mean = (of: (point: Point) => number): number => more.reduce((sum, point) => sum + of(point), 0) / more.length;
-  return motifOff(panel, { x: mean(({ x }) => x), y: mean(({ y }) => y) });
+  return motifOff(panel, { x: mean(({ x }) => x), y: mean(({ y }) => y) }, within);
 }
 
 /** The repeat across or down in pixels of the photo, on a panel whose sides are as long as opposite ones are on the average. */
-function repeatOf(
-  { image, across, down, snapped, lattice }: Panel,
-  level: boolean,
-): { value: number; uncertainty: number } | null {
+function repeatOf(panel: Panel, level: boolean): { value: number; uncertainty: number } | null {
+  const { across, down, snapped, lattice } = panel;
   const step = level ? lattice().across : lattice().down;
   if (step === null) return null;
-  const value = Math.hypot((step.x * across) / image.width, (step.y * down) / image.height);
+  const value = lengthInPhoto(panel, step);
   const [top, right, bottom, left] = snapped.within;
   const sides = level ? Math.hypot(left, right) / across : Math.hypot(top, bottom) / down;
   return { value, uncertainty: value * Math.hypot(step.within + 0.003, sides) };

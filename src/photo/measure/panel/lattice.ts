@@ -50,18 +50,30 @@ function likenessOf({ width, height, data }: GreyImage): Likeness {
 const leastAlike = 0.4;
 const nearlyAsAlike = 0.88;
 const leastStep = 5;
+/**
+ * Few repeats, or repeats one way only, may be things that happen to be alike: they must be more so. Multiples of a step
+ * that part by more than a share of it are none. Found on drawn patterns, bars at random, and photographs of number plates.
+ */
+const few = { repeats: 4, alike: 0.7 };
+const fewest = 2;
+const leastAlone = 0.6;
+const mostParted = 0.01;
 
 /** The shortest steps across and down under which a panel's pattern repeats. */
 export function latticeOf(image: GreyImage): Lattice {
   const alike = likenessOf(image);
-  const across = stepOf(alike, true);
-  const down = stepOf(alike, false);
+  const [across, down] = notAlone(stepOf(alike, true), stepOf(alike, false));
   let staggered = false;
   if (across !== null && down !== null) {
     const half = near(alike, (across.x + down.x) / 2, (across.y + down.y) / 2, 2);
     staggered = half.alike > 0.75 * Math.min(across.alike, down.alike);
   }
   return { across, down, staggered };
+}
+
+function notAlone(across: Step | null, down: Step | null): [Step | null, Step | null] {
+  const alone = across === null || down === null ? (across ?? down) : null;
+  return alone !== null && alone.alike < leastAlone ? [null, null] : [across, down];
 }
 
 function stepOf(alike: Likeness, level: boolean): Step | null {
@@ -91,9 +103,11 @@ function stepOf(alike: Likeness, level: boolean): Step | null {
   const twice = peaks.some(
     (along) => Math.abs(along - 2 * first) <= Math.max(2, first * 0.12) && best[along]! > 0.4 * best[first]!,
   );
-  // Two repeats alone may be two things that happen to be alike: they must be more so.
-  if (2 * first <= most ? !twice : best[first]! < 0.6) return null;
-  return refined(alike, level ? { x: first, y: aside[first]! } : { x: aside[first]!, y: first }, best[first]!, most);
+  if (2 * first <= most && !twice) return null;
+  if (fewest * first > side || (few.repeats * first > side && best[first]! < few.alike)) return null;
+  const at = level ? { x: first, y: aside[first]! } : { x: aside[first]!, y: first };
+  const step = refined(alike, at, best[first]!, most);
+  return step.within > mostParted ? null : step;
 }
 
 /** Whether likeness falls clearly between the panel itself and a step: else it is one slow change. */

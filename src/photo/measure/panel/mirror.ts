@@ -3,7 +3,7 @@ import { mean } from '../mean';
 import type { NotMeasured } from '../measure-types';
 import { bestMatch, type Cell, foldCell, type Turn, withoutBands } from './cell';
 import type { Lattice, Step } from './lattice';
-import { intoPanel, type Panel } from './panel';
+import { intoPanel, lengthInPhoto, type Panel } from './panel';
 
 export interface Off {
   /** Shares of the repeat; right of the middle is positive. */
@@ -35,8 +35,8 @@ export function mirrorOff(panel: Panel): Off | NotMeasured {
   return typeof axes === 'string' ? axes : offBy(panel, axes, 0.5, axes.place);
 }
 
-/** How far the nearest of all motifs like the one at `motif` lies off the panel's middle. */
-export function motifOff(panel: Panel, motif: Point): Off | NotMeasured {
+/** How far the nearest of all motifs like the one at `motif`, marked to `within` pixels, lies off the panel's middle. */
+export function motifOff(panel: Panel, motif: Point, within: number): Off | NotMeasured {
   const axes = axesOf(panel);
   if (typeof axes === 'string') return axes;
   if (axes.lattice.staggered) return 'staggered';
@@ -45,8 +45,10 @@ export function motifOff(panel: Panel, motif: Point): Off | NotMeasured {
   const { across, down } = axes.lattice;
   const u = (at.x * down.y - at.y * down.x) / (across.x * down.y - across.y * down.x);
   const ahead = u - axes.place;
-  // The motif's middle lies on one of the axes; which of the two a hand's point tells.
-  return offBy(panel, axes, 1, axes.place + Math.round(2 * ahead) / 2);
+  // The motif's middle lies on one of the axes; which of the two a hand's point tells, where it is not that far off.
+  const nearest = Math.round(2 * ahead) / 2;
+  const toOther = (0.5 - Math.abs(ahead - nearest)) * lengthInPhoto(panel, across);
+  return toOther > within ? offBy(panel, axes, 1, axes.place + nearest) : 'either-axis';
 }
 
 function axesOf({ image, lattice: found }: Panel): Axes | NotMeasured {

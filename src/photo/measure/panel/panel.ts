@@ -39,6 +39,10 @@ function evened(image: GreyImage): GreyImage {
   return { ...image, data: image.data.map((value, at) => (value - mean.data[at]!) / (spread.data[at]! + 4)) };
 }
 
+/** The length of a step across the panel, pixels of the photo. */
+export const lengthInPhoto = ({ image, across, down }: Panel, { x, y }: Point): number =>
+  Math.hypot((x * across) / image.width, (y * down) / image.height);
+
 /** A place of the photo in samples of the panel; null where the panel is flat. */
 export function intoPanel({ image, snapped }: Panel, { x, y }: Point): Point | null {
   const projection = projectionOnto(snapped.quad, image.width, image.height);

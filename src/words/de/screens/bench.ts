@@ -195,6 +195,8 @@ export const benchStrings: ScreenWords['bench'] = {
   why: {
     points: 'zu wenige Punkte, oder zwei am selben Ort',
     outside: 'es liegt außerhalb des Fotos',
+    corners: 'seine Ecken folgen einander nicht im Uhrzeigersinn',
+    loose: 'seine Punkte dürfen weiter daneben liegen, als gesucht wird',
     flat: 'die Stelle ist zu eben',
     small: 'zu klein',
     blurred: 'zu unscharf',
@@ -202,6 +204,7 @@ export const benchStrings: ScreenWords['bench'] = {
     'no-repeat': 'kein Rapport zu erkennen',
     'no-axis': 'keine Spiegelachse zu erkennen',
     staggered: 'das Muster ist versetzt, darum lässt es sich nicht sagen',
+    'either-axis': 'die Marke kann ebenso für die Achse daneben stehen',
     'alike-both-ways': 'das Muster sieht in beiden Lagen gleich aus',
     'not-the-same-pattern': 'nicht dasselbe Muster',
     'no-white': 'kein Weiß auf diesem Foto, darum keine Farbangabe',

@@ -193,6 +193,8 @@ export const benchStrings = {
   why: {
     points: 'too few points, or two in one place',
     outside: 'it lies outside the photo',
+    corners: 'its corners do not follow each other clockwise',
+    loose: 'its points may be off by more than is looked over',
     flat: 'the place is too even',
     small: 'too small',
     blurred: 'too blurred',
@@ -200,6 +202,7 @@ export const benchStrings = {
     'no-repeat': 'no repeat told',
     'no-axis': 'no mirror axis told',
     staggered: 'the pattern is staggered, so it cannot be told',
+    'either-axis': 'the mark may as well stand for the axis beside it',
     'alike-both-ways': 'the pattern looks the same both ways up',
     'not-the-same-pattern': 'not the same pattern',
     'no-white': 'no white on this photo, so colours are not told',

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { type Measure, measureMarks, quadSize } from '../../../../src/photo';
+import { type Measure, measureMarks, type PixelImage, type Point, quadSize } from '../../../../src/photo';
 import { panelScene } from '../../../measure/panel-truth';
 import { byHand } from '../../../measure/photographed';
 import { chance } from '../../../measure/random';
@@ -9,6 +9,21 @@ import { turnsOf } from '../../../measure/tally-groups';
 const holds = ({ value, uncertainty }: Measure, truth: number) => Math.abs((value as number) - truth) <= uncertainty!;
 /** Half-width in 99 of 100 cases, of one that holds in 95. */
 const surely = ({ value, uncertainty }: Measure) => Math.abs(value as number) > 1.314 * uncertainty!;
+
+/** A grey picture whose brightness is told pixel by pixel. */
+function painted(width: number, height: number, toneAt: (x: number, y: number) => number): PixelImage {
+  const data = new Uint8ClampedArray(width * height * 4).fill(255);
+  for (let y = 0; y < height; y++)
+    for (let x = 0; x < width; x++) data.fill(toneAt(x, y), (y * width + x) * 4, (y * width + x) * 4 + 3);
+  return { width, height, data };
+}
+
+const boxOf = (left: number, top: number, right: number, bottom: number): Point[] => [
+  { x: left, y: top },
+  { x: right, y: top },
+  { x: right, y: bottom },
+  { x: left, y: bottom },
+];
 
 describe('a pattern on a panel', () => {
   it('has a repeat and an axis where a hand set the corners', async () => {
@@ -58,21 +73,8 @@ describe('a pattern on a panel', () => {
       return Math.abs(v) < 10 && Math.abs(u - lean * v) < 4 ? 30 : 0;
     };
     const off = (motif: (x: number, y: number) => number) => {
-      const data = new Uint8ClampedArray(300 * 280 * 4).fill(255);
-      for (let y = 0; y < 280; y++)
-        for (let x = 0; x < 300; x++)
-          data.fill(
-            120 + 20 * Math.sin((2 * Math.PI * y) / 40) + motif(x, y),
-            (y * 300 + x) * 4,
-            (y * 300 + x) * 4 + 3,
-          );
-      const points = [
-        [10, 10],
-        [290, 10],
-        [290, 270],
-        [10, 270],
-      ].map(([x, y]) => ({ x: x!, y: y! }));
-      return measureMarks({ width: 300, height: 280, data }, [{ what: 'mirror-off', points, within: 0 }])[0];
+      const image = painted(300, 280, (x, y) => 120 + 20 * Math.sin((2 * Math.PI * y) / 40) + motif(x, y));
+      return measureMarks(image, [{ what: 'mirror-off', points: boxOf(10, 10, 290, 270), within: 0 }])[0];
     };
     expect(off(bars(0))).toMatchObject({ value: expect.closeTo(0, 1) });
     expect(off(bars(0.4))).toMatchObject({ value: null, why: 'no-axis' });
@@ -92,15 +94,55 @@ describe('a pattern on a panel', () => {
     expect(holds(told!, seam!.step)).toBe(true);
   });
 
+  it('has no repeat where bars lie at random, though some of them are alike', () => {
+    for (const seed of [1, 2, 3, 4, 5, 6, 7, 8]) {
+      const draw = chance(seed * 71);
+      const bars = (side: number) =>
+        Array.from({ length: 14 }, () => ({ from: draw.between(0, side), wide: draw.between(0.01, 0.05) * side }));
+      const [upright, level] = [bars(360), bars(300)];
+      const on = (at: number, all: typeof upright) => all.some(({ from, wide }) => at >= from && at < from + wide);
+      const image = painted(360, 300, (x, y) => (on(x, upright) || on(y, level) ? 90 : 150));
+      const points = boxOf(5, 5, 355, 295);
+      const measures = measureMarks(image, [
+        { what: 'repeat-x', points },
+        { what: 'repeat-y', points },
+      ]);
+      expect(measures, `seed ${seed}`).toMatchObject([{ value: null }, { value: null }]);
+    }
+  });
+
+  it('keeps to the marked motif’s own axis, unless the one beside it lies as near as a hand is off', () => {
+    const motif = (x: number, y: number) => Math.hypot(((x + 12) % 40) - 20, (y % 30) - 12) < 9;
+    const band = (x: number, y: number) => Math.abs(((x + 12) % 40) - 20) < 3 + (y % 30) / 6;
+    const print = (x: number, y: number) => 120 + (motif(x, y) ? 60 : 0) - (band(x, y) ? 25 : 0);
+    const image = painted(400, 300, (x, y) => (x >= 20 && x < 380 && y >= 15 && y < 285 ? print(x, y) : 10));
+    const points = [...boxOf(20, 15, 380, 285), { x: 208 + 4, y: 162 }];
+    const told = (within: number) => measureMarks(image, [{ what: 'motif-off', points, within }])[0];
+    expect(told(6)!.value).toBeCloseTo(8 / 40, 1);
+    expect(told(18)).toMatchObject({ value: null, why: 'either-axis' });
+  });
+
+  it('is not measured where corners cross or run the other way round, which would be its mirror picture', async () => {
+    const { image, corners, back } = await panelScene(721, 'clear', { axis: true, off: 0, back: true });
+    const [a, b, c, d] = corners as unknown as [Point, Point, Point, Point];
+    const [e, f, g, h] = back!.corners as unknown as [Point, Point, Point, Point];
+    for (const points of [
+      [d, c, b, a],
+      [a, c, b, d],
+    ])
+      expect(measureMarks(image, [{ what: 'repeat-x', points }])).toMatchObject([{ value: null, why: 'corners' }]);
+    expect(measureMarks(image, [{ what: 'back', points: [a, b, c, d, h, g, f, e] }])).toMatchObject([
+      { value: null, why: 'corners' },
+    ]);
+    const within = 0.06 * Math.max(image.width, image.height);
+    expect(measureMarks(image, [{ what: 'repeat-x', points: [a, b, c, d], within }])).toMatchObject([
+      { value: null, why: 'loose' },
+    ]);
+  });
+
   it('is not measured on bare cloth, nor with marks that are not a panel', () => {
-    const data = new Uint8ClampedArray(200 * 200 * 4).fill(120);
-    const points = [
-      { x: 20, y: 20 },
-      { x: 180, y: 20 },
-      { x: 180, y: 180 },
-      { x: 20, y: 180 },
-    ];
-    const image = { width: 200, height: 200, data };
+    const image = painted(200, 200, () => 120);
+    const points = boxOf(20, 20, 180, 180);
     expect(measureMarks(image, [{ what: 'repeat-x', points }])).toMatchObject([{ value: null, why: 'no-repeat' }]);
     expect(measureMarks(image, [{ what: 'repeat-x', points: points.slice(1) }])).toMatchObject([
       { value: null, why: 'points' },
