@@ -4,6 +4,7 @@ import { type Fold, type Folded, foldRow, startsOf } from './fold';
 import { findRows, leastPitch, type Row } from './row';
 import { type Run, runOf } from './run';
 import { type Strip, stripAlong } from './strip';
+import { isSewn } from './thread';
 
 /** A row of stitches as it was found at a marked line. */
 export interface Stitches {
@@ -15,7 +16,7 @@ export interface Stitches {
   /** First hole and last. */
   ends: [Point, Point];
   strip: Strip;
-  fold: Fold;
+  fold: Folded;
   /** What the decision rested on: likeness of the stitches to each other, and how much of it goes on beside them. */
   likeness: number;
   beside: number;
@@ -24,8 +25,9 @@ export interface Stitches {
 /**
  * Least likeness of the stitches to each other, by how many there are (few must be more alike), how much of it may go on
  * beside them (`cloth`: before the row is looked at closely), the share of them that may be alike in nothing, how
- * restless the ground may be beside them (by how many there are), and by how much less they may be alike once the row is
- * parted. Found on drawn rows, and on photographs of number plates, where letters stand in rows.
+ * restless the ground may be beside them (by how many there are), by how much less they may be alike once the row is
+ * parted, and likeness from which they are no stairs of pixels. Found on drawn rows, and on photographs of number plates,
+ * where letters stand in rows.
  */
 const limits = {
   alike: 0.47,
@@ -36,6 +38,7 @@ const limits = {
   ground: 1.2,
   fewGround: 2.5,
   parted: 0.1,
+  stairs: 0.75,
 };
 
 /** Likeness under which a place of the row is like none of the others. */
@@ -44,8 +47,12 @@ const leastOdd = 0.1;
 /** Share by which pitch may grow from end to end: a row seen from a hand's breadth, sideways. */
 const mostSwell = 0.5;
 
-/** Stitches along a marked line whose points may be off by `within` pixels; null where none are told from their ground. */
-export function findStitches(grey: GreyImage, from: Point, to: Point, within: number): Stitches | null {
+/** Pixels by which the ends of a row are looked for at the least: a hole is no point, and a row looked at aside loses its thread. */
+const leastWithin = 2;
+
+/** Stitches along a marked line whose points may be off by `off` pixels; null where none are told from their ground. */
+export function findStitches(grey: GreyImage, from: Point, to: Point, off: number): Stitches | null {
+  const within = Math.max(off, leastWithin);
   const reach = within * 1.15 + 1;
   const marked = stripAlong(grey, from, to, 2, reach + 3);
   if (marked === null) return null;
@@ -53,20 +60,23 @@ export function findStitches(grey: GreyImage, from: Point, to: Point, within: nu
     .flatMap((row) => looks(grey, marked, row, within))
     .filter(({ strip, fold }) => besideOf(strip, fold, 0) < limits.cloth);
   looked.sort((a, b) => worthOf(b.fold) - worthOf(a.fold));
-  let best: (Stitches & { worth: number }) | null = null;
   const straight = looked.slice(0, 3).map((first) => straightened(grey, first, within));
   straight.sort((a, b) => worthOf(b.fold) - worthOf(a.fold));
-  for (const { strip, fold } of straight) {
-    // One that is far behind does not come to the front by a finer pitch.
-    if (worthOf(fold) < worthOf(straight[0]!.fold) * 0.8) continue;
+  // One that is far behind does not come to the front by a finer pitch.
+  const near = straight.filter(({ fold }) => worthOf(fold) >= worthOf(straight[0]!.fold) * 0.8);
+  const settled = near.flatMap(({ strip, fold }) => {
     const ends = [strip.place(0, 0), strip.place(strip.length, 0)] as const;
     const wide = stripAlong(grey, ...ends, within * 1.3 + fold.pitch * 2.2, Math.max(4, fold.pitch * 2.6));
-    if (wide === null) continue;
-    const found = settle(wide, refined(wide, folded(wide, fold.pitch, fold.swell)), within);
-    if (found !== null && (best === null || found.worth > best.worth)) best = found;
-  }
-  return best;
+    return wide === null ? [] : (settle(wide, refined(wide, folded(wide, fold.pitch, fold.swell)), within) ?? []);
+  });
+  // Several of what is no thread are no thread either.
+  const other = settled.filter(({ sewn }) => !sewn);
+  const rows = settled.filter(({ sewn, pitch }) => sewn && other.every((one) => pitch < one.pitch * several));
+  return rows.sort((a, b) => b.worth - a.worth)[0] ?? null;
 }
+
+/** From how many times another's pitch a row holds several of it in each of its stitches. */
+const several = 1.6;
 
 /** Many that are alike tell more than few. */
 const worthOf = (fold: Fold): number => fold.likeness * (fold.starts.length - 1) ** 0.25;
@@ -151,8 +161,11 @@ function refined(strip: Strip, guess: Folded): Folded {
   return best;
 }
 
+/** A row that repeats as stitches do; whether it is sewn tells the shape of what repeats. */
+type Settled = Stitches & { worth: number; sewn: boolean };
+
 /** Whether these are stitches, where they begin and end, and how many. */
-function settle(strip: Strip, fold: Folded, within: number): (Stitches & { worth: number }) | null {
+function settle(strip: Strip, fold: Folded, within: number): Settled | null {
   const { pitch } = fold;
   const { alike, likeness } = withoutEmptyEnds(strip, fold, within);
   const cells = alike.length;
@@ -163,7 +176,27 @@ function settle(strip: Strip, fold: Folded, within: number): (Stitches & { worth
   if (beside > limits.beside || unrestBeside(strip, fold) > ground) return null;
   const run = runOf(strip, fold, within);
   if (run === null || run.starts.length < 3 || run.fold.likeness < likeness - limits.parted) return null;
-  return { ...measured(strip, run, pitch, likeness), strip, fold: run.fold, likeness, beside, worth: worthOf(fold) };
+  const parted = { ...fold, ...run.fold };
+  if (areStairs(strip, pitch, likeness)) return null;
+  return {
+    ...measured(strip, run, pitch, likeness),
+    strip,
+    fold: parted,
+    likeness,
+    beside,
+    worth: worthOf(fold),
+    sewn: isSewn(strip, parted),
+  };
+}
+
+/**
+ * Whether the row goes over to the next row of the photo's pixels at each of its stitches, at every other or twice in
+ * each, and they are hardly alike: an edge that lies aslant to the pixels has such stairs.
+ */
+function areStairs(strip: Strip, pitch: number, alike: number): boolean {
+  const [from, to] = [strip.place(0, 0), strip.place(1, 0)];
+  const slope = Math.min(Math.abs(to.x - from.x), Math.abs(to.y - from.y));
+  return alike < limits.stairs && [0.5, 1, 2].some((stairs) => Math.abs((pitch * slope) / stairs - 1) < 0.04);
 }
 
 /** The row without places at its ends that are like none, as far as a mark may have been set beyond the last hole. */

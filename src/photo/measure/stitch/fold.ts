@@ -48,18 +48,36 @@ export function cellAt(
   means: Float64Array,
 ): Float64Array {
   const cell = new Float64Array(columns * rows);
-  for (let row = 0; row < rows; row++) {
-    const y = Math.round(strip.aside + ((row / (rows - 1)) * 2 - 1) * reach);
-    const from = y * strip.width;
-    for (let column = 0; column < columns; column++) {
-      const x = start + ((column + 0.5) / columns) * (end - start) - 0.5;
-      const left = Math.max(0, Math.min(strip.width - 2, Math.floor(x)));
-      const share = Math.min(1, Math.max(0, x - left));
-      cell[row * columns + column] =
-        strip.data[from + left]! * (1 - share) + strip.data[from + left + 1]! * share - means[row]!;
+  sampleInto(cell, 0, strip, start, end, rowsAt(strip, reach, rows));
+  for (let at = 0; at < cell.length; at++) cell[at]! -= means[Math.floor(at / columns)]!;
+  return cell;
+}
+
+/** Where the rows of a drawing begin in the strip. */
+const rowsAt = (strip: Strip, reach: number, rows: number): number[] =>
+  Array.from(
+    { length: rows },
+    (_, row) => Math.round(strip.aside + ((row / (rows - 1)) * 2 - 1) * reach) * strip.width,
+  );
+
+/** Writes the strip between two samples into `cells` from `to` on, row after row. */
+function sampleInto(
+  cells: Float64Array,
+  to: number,
+  { width, data }: Strip,
+  start: number,
+  end: number,
+  rows: readonly number[],
+): void {
+  for (let column = 0; column < columns; column++) {
+    const x = start + ((column + 0.5) / columns) * (end - start) - 0.5;
+    const left = Math.max(0, Math.min(width - 2, Math.floor(x)));
+    const share = Math.min(1, Math.max(0, x - left));
+    for (let row = 0; row < rows.length; row++) {
+      const from = rows[row]! + left;
+      cells[to + row * columns + column] = data[from]! * (1 - share) + data[from + 1]! * share;
     }
   }
-  return cell;
 }
 
 export const rowsOf = (reach: number): number => Math.min(17, 2 * Math.max(2, Math.round(reach)) + 1);
@@ -67,38 +85,48 @@ export const rowsOf = (reach: number): number => Math.min(17, 2 * Math.max(2, Ma
 /** Lays the stitches between `starts` over each other, `reach` rows to either side. */
 export function foldRow(strip: Strip, starts: number[], reach: number): Fold {
   const rows = rowsOf(reach);
-  const cells: Float64Array[] = [];
-  const none = new Float64Array(rows);
-  for (let at = 0; at + 1 < starts.length; at++)
-    cells.push(cellAt(strip, starts[at]!, starts[at + 1]!, reach, rows, none));
+  const at = rowsAt(strip, reach, rows);
+  const count = starts.length - 1;
+  const size = columns * rows;
+  const cells = new Float64Array(count * size);
   const means = new Float64Array(rows);
-  for (let row = 0; row < rows; row++) {
-    let sum = 0;
-    for (const cell of cells) for (let column = 0; column < columns; column++) sum += cell[row * columns + column]!;
-    means[row] = sum / (cells.length * columns);
-  }
-  const total = new Float64Array(columns * rows);
-  for (const cell of cells) {
-    for (let at = 0; at < cell.length; at++) {
-      cell[at]! -= means[Math.floor(at / columns)]!;
-      total[at]! += cell[at]!;
+  const total = new Float64Array(size);
+  for (let place = 0; place < count; place++) {
+    sampleInto(cells, place * size, strip, starts[place]!, starts[place + 1]!, at);
+    for (let row = 0; row < rows; row++) {
+      const from = place * size + row * columns;
+      let sum = 0;
+      for (let column = 0; column < columns; column++) sum += cells[from + column]!;
+      means[row]! += sum / columns / count;
+      for (let column = 0; column < columns; column++) {
+        cells[from + column]! -= sum / columns;
+        total[row * columns + column]! += cells[from + column]!;
+      }
     }
   }
-  const alike = cells.map((cell) =>
-    likeness(
-      cell,
-      total.map((sum, at) => sum - cell[at]!),
-    ),
-  );
+  const alike = Array.from({ length: count }, (_, place) => likeOthers(cells.subarray(place * size), total));
   return {
     columns,
     rows,
     starts,
-    common: total.map((sum) => sum / cells.length),
+    common: total.map((sum) => sum / count),
     means,
     alike,
-    likeness: alike.reduce((sum, value) => sum + value, 0) / Math.max(1, alike.length),
+    likeness: alike.reduce((sum, value) => sum + value, 0) / Math.max(1, count),
   };
+}
+
+/** Correlation of a cell with the sum of the others, where `total` is that of all and each row's mean is out of both. */
+function likeOthers(cell: Float64Array, total: Float64Array): number {
+  let [product, own, all] = [0, 0, 0];
+  for (let at = 0; at < total.length; at++) {
+    const [value, sum] = [cell[at]!, total[at]!];
+    product += value * sum;
+    own += value * value;
+    all += sum * sum;
+  }
+  const others = all - 2 * product + own;
+  return own > 0 && others > 0 ? (product - own) / Math.sqrt(own * others) : 0;
 }
 
 /** Correlation of two cells, each row's mean taken out: an edge along the row is not alike in itself. */

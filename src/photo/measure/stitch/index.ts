@@ -18,12 +18,14 @@ export function measureStitches(
   const found = photo.stitches(from, to, within);
   const where = { form: 'line' as const, points: found?.ends ?? ([from, to] as [Point, Point]) };
   if (found === null) return notMeasured(what, 'no-stitches', where);
-  return { what, ...measuredAs(what, found), where };
+  const measured = measuredAs(what, found);
+  return measured === null ? notMeasured(what, 'flat', where) : { what, ...measured, where };
 }
 
-function measuredAs(what: OfStitches, found: Stitches): Pick<Measure, 'value' | 'uncertainty' | 'unit'> {
+function measuredAs(what: OfStitches, found: Stitches): Pick<Measure, 'value' | 'uncertainty' | 'unit'> | null {
   if (what === 'count') return { value: found.count, uncertainty: found.countWithin, unit: 'stitch' };
   if (what === 'pitch') return { value: found.pitch, uncertainty: found.pitchWithin, unit: 'px' };
   if (what === 'evenness') return { ...evennessOf(found), unit: 'share' };
-  return { ...slantOf(found), unit: 'degree' };
+  const slant = slantOf(found);
+  return slant && { ...slant, unit: 'degree' };
 }

@@ -1,6 +1,7 @@
 import { median } from '../median';
 import { cellAt, type Fold, type Folded, foldRow, likeness } from './fold';
 import type { Strip } from './strip';
+import { type Grounded, grounded, threadMiddle } from './thread';
 
 /** The stitches of a row from its first to its last. */
 export interface Run {
@@ -11,15 +12,12 @@ export interface Run {
   sure: boolean;
 }
 
-/** A folded row, and the brightness of what lies beside it. */
-type Grounded = Folded & { ground: number };
-
 /**
  * Where the row begins and ends near its marked points: stitches stand there and none do beyond, or, where it goes on
  * past all that a hand may be off, the hole nearest to the mark.
  */
 export function runOf(strip: Strip, fold: Folded, within: number): Run | null {
-  const row: Grounded = { ...fold, ground: groundOf(strip, fold) };
+  const row = grounded(strip, fold);
   const middle = threadMiddle(strip, row) - 0.5;
   const ways = Array.from({ length: phases }, (_, at) => {
     const off = at / phases - Math.round(at / phases);
@@ -148,64 +146,4 @@ const held = (share: number): number => Math.max(-0.5, Math.min(1.2, share));
 function shareOf(cell: Float64Array, drawing: Float64Array): number {
   const whole = drawing.reduce((sum, value) => sum + value * value, 0);
   return whole > 0 ? cell.reduce((sum, value, at) => sum + value * drawing[at]!, 0) / whole : 0;
-}
-
-/**
- * Where in a cell the thread's middle lies, 0 to 1: of what is lighter than the ground and what is darker, the longer;
- * a hole may be blacker than any thread is white, and is shorter; in a dark thread it is what is darker still.
- */
-function threadMiddle(strip: Strip, fold: Grounded): number {
-  const own = foldRow(strip, fold.starts, Math.max(1, fold.pitch * 0.12));
-  const { ground } = fold;
-  const leaves = new Float64Array(own.columns);
-  for (let column = 0; column < own.columns; column++) {
-    let sum = 0;
-    for (let row = 0; row < own.rows; row++) sum += own.common[row * own.columns + column]! + own.means[row]! - ground;
-    leaves[column] = sum / own.rows;
-  }
-  const most = leaves.reduce((high, value) => Math.max(high, Math.abs(value)), 0);
-  const parts = [1, -1].map((sign) => {
-    const part = leaves.map((value) => Math.max(0, sign * value));
-    const high = Math.max(...part);
-    return { part, long: high < most * 0.2 ? 0 : part.filter((value) => value > high * 0.4).length };
-  });
-  const [lighter, darker] = parts as [(typeof parts)[0], (typeof parts)[0]];
-  const thread = lighter.long >= darker.long ? lighter : darker;
-  const hole = thread === darker ? holeIn(darker.part) : null;
-  if (hole !== null) return middleOf(hole) + 0.5;
-  // One part alone that is short is holes in a thread of the ground's own tone.
-  const holes = Math.min(lighter.long, darker.long) === 0 && thread.long / own.columns < 0.3;
-  return middleOf(thread.part) + (holes ? 0.5 : 0);
-}
-
-/** A hole that is darker than a dark thread: what rises above a level that most of a stitch has, and is short. Null without. */
-function holeIn(dark: Float64Array): Float64Array | null {
-  const level = median(dark);
-  if (level < Math.max(...dark) * 0.35) return null;
-  const above = dark.map((value) => Math.max(0, value - level * 1.15));
-  const long = above.filter((value) => value > 0).length / dark.length;
-  return long > 0 && long < 0.45 ? above : null;
-}
-
-/** Where the middle of what stands in a cell lies, as a share of it; the cell is taken as a circle. */
-function middleOf(part: Float64Array): number {
-  let [c, s] = [0, 0];
-  part.forEach((value, column) => {
-    c += value * Math.cos((2 * Math.PI * (column + 0.5)) / part.length);
-    s += value * Math.sin((2 * Math.PI * (column + 0.5)) / part.length);
-  });
-  return Math.atan2(s, c) / (2 * Math.PI);
-}
-
-/** Brightness of what lies beside the row, on both sides. */
-function groundOf(strip: Strip, { pitch }: Folded): number {
-  const values: number[] = [];
-  const [near, far] = [Math.round(pitch * 0.45), Math.min(strip.aside, Math.round(pitch * 0.8))];
-  for (let row = near; row <= far; row++) {
-    for (let column = strip.before; column < strip.width - strip.before; column += 3) {
-      values.push(strip.data[(strip.aside + row) * strip.width + column]!);
-      values.push(strip.data[(strip.aside - row) * strip.width + column]!);
-    }
-  }
-  return median(values);
 }

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { type Measure, measureMarks, type PixelImage, type Point, quadSize } from '../../../../src/photo';
+import { type Measure, measureMarks, type Point, quadSize } from '../../../../src/photo';
+import { painted } from '../../../measure/painted';
 import { panelScene } from '../../../measure/panel-truth';
 import { byHand } from '../../../measure/photographed';
 import { chance } from '../../../measure/random';
@@ -9,14 +10,6 @@ import { turnsOf } from '../../../measure/tally-groups';
 const holds = ({ value, uncertainty }: Measure, truth: number) => Math.abs((value as number) - truth) <= uncertainty!;
 /** Half-width in 99 of 100 cases, of one that holds in 95. */
 const surely = ({ value, uncertainty }: Measure) => Math.abs(value as number) > 1.314 * uncertainty!;
-
-/** A grey picture whose brightness is told pixel by pixel. */
-function painted(width: number, height: number, toneAt: (x: number, y: number) => number): PixelImage {
-  const data = new Uint8ClampedArray(width * height * 4).fill(255);
-  for (let y = 0; y < height; y++)
-    for (let x = 0; x < width; x++) data.fill(toneAt(x, y), (y * width + x) * 4, (y * width + x) * 4 + 3);
-  return { width, height, data };
-}
 
 const boxOf = (left: number, top: number, right: number, bottom: number): Point[] => [
   { x: left, y: top },
