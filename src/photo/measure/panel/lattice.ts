@@ -52,12 +52,14 @@ const nearlyAsAlike = 0.88;
 const leastStep = 5;
 /**
  * Few repeats, or repeats one way only, may be things that happen to be alike: they must be more so. Multiples of a step
- * that part by more than a share of it are none. Found on drawn patterns, bars at random, and photographs of number plates.
+ * that part by more than a share of it are none; a weave's part by twice as much, and are many and more alike. Found on drawn
+ * patterns, bars at random, photographs of cloth and of number plates.
  */
 const few = { repeats: 4, alike: 0.7 };
 const fewest = 2;
 const leastAlone = 0.6;
 const mostParted = 0.01;
+const woven = { repeats: 8, alike: 0.75, mostParted: 0.02 };
 
 /** The shortest steps across and down under which a panel's pattern repeats. */
 export function latticeOf(image: GreyImage): Lattice {
@@ -107,7 +109,8 @@ function stepOf(alike: Likeness, level: boolean): Step | null {
   if (fewest * first > side || (few.repeats * first > side && best[first]! < few.alike)) return null;
   const at = level ? { x: first, y: aside[first]! } : { x: aside[first]!, y: first };
   const step = refined(alike, at, best[first]!, most);
-  return step.within > mostParted ? null : step;
+  const isWoven = step.alike >= woven.alike && woven.repeats * first <= side;
+  return step.within > (isWoven ? woven.mostParted : mostParted) ? null : step;
 }
 
 /** Whether likeness falls clearly between the panel itself and a step: else it is one slow change. */
