@@ -38,7 +38,11 @@ export async function bench(): Promise<void> {
   await startOpenCv();
   const panel = await panelScene(11, 'clear', { axis: true, off: 0 });
   const seam = await stitchScene(502, 'clear', true);
-  const [print, row] = [await enlarged(panel.image), await enlarged(seam.image)];
+  const long = await stitchScene(1504, 'clear', true);
+  const pair = await panelScene(721, 'clear', { axis: true, off: 0, back: true });
+  const sewn = await panelScene(734, 'fair', { axis: true, off: 0, seam: true });
+  const [print, row, longRow] = [await enlarged(panel.image), await enlarged(seam.image), await enlarged(long.image)];
+  const [twoPanels, cut] = [await enlarged(pair.image), await enlarged(sewn.image)];
   const moved = (points: readonly { x: number; y: number }[], by: number) =>
     points.map(({ x, y }) => ({ x: x * by, y: y * by }));
   const corners = moved(panel.corners, print.by);
@@ -46,7 +50,22 @@ export async function bench(): Promise<void> {
   const measures = {
     'repeat-x': () => measureMarks(print.image, [{ what: 'repeat-x', points: corners, within }]),
     'mirror-off': () => measureMarks(print.image, [{ what: 'mirror-off', points: corners, within }]),
-    count: () => measureMarks(row.image, [{ what: 'count', points: moved(seam.line, row.by), within }]),
+    'motif-off': () =>
+      measureMarks(print.image, [
+        { what: 'motif-off', points: [...corners, ...moved([panel.motif], print.by)], within },
+      ]),
+    back: () =>
+      measureMarks(twoPanels.image, [
+        { what: 'back', points: moved([...pair.corners, ...pair.back!.corners], twoPanels.by), within },
+      ]),
+    'seam-off': () =>
+      measureMarks(cut.image, [
+        { what: 'seam-off', points: moved([...sewn.corners, ...sewn.seam!.ends], cut.by), within },
+      ]),
+    [`count of ${long.count} stitches`]: () =>
+      measureMarks(longRow.image, [{ what: 'count', points: moved(long.line, longRow.by), within }]),
+    [`count of ${seam.count} stitches`]: () =>
+      measureMarks(row.image, [{ what: 'count', points: moved(seam.line, row.by), within }]),
   };
   console.log(
     `| one whole measure, its marks set by a hand | ms on ${side} px | of ${mostMs} ms |\n| --- | --- | --- |`,

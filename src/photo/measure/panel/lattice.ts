@@ -61,10 +61,10 @@ const leastAlone = 0.6;
 const mostParted = 0.01;
 const woven = { repeats: 8, alike: 0.75, mostParted: 0.02 };
 
-/** The shortest steps across and down under which a panel's pattern repeats. */
-export function latticeOf(image: GreyImage): Lattice {
+/** The shortest steps across and down under which a panel's pattern repeats; `seen` is all that is seen of it, where that is more. */
+export function latticeOf(image: GreyImage, seen: Pick<GreyImage, 'width' | 'height'> = image): Lattice {
   const alike = likenessOf(image);
-  const [across, down] = notAlone(stepOf(alike, true), stepOf(alike, false));
+  const [across, down] = notAlone(stepOf(alike, true, seen.width), stepOf(alike, false, seen.height));
   let staggered = false;
   if (across !== null && down !== null) {
     const half = near(alike, (across.x + down.x) / 2, (across.y + down.y) / 2, 2);
@@ -78,7 +78,7 @@ function notAlone(across: Step | null, down: Step | null): [Step | null, Step | 
   return alone !== null && alone.alike < leastAlone ? [null, null] : [across, down];
 }
 
-function stepOf(alike: Likeness, level: boolean): Step | null {
+function stepOf(alike: Likeness, level: boolean, seen: number): Step | null {
   const side = level ? alike.width : alike.height;
   const most = Math.floor(side * 0.6);
   const value = (along: number, aside: number): number => (level ? alike.at(along, aside) : alike.at(aside, along));
@@ -106,10 +106,10 @@ function stepOf(alike: Likeness, level: boolean): Step | null {
     (along) => Math.abs(along - 2 * first) <= Math.max(2, first * 0.12) && best[along]! > 0.4 * best[first]!,
   );
   if (2 * first <= most && !twice) return null;
-  if (fewest * first > side || (few.repeats * first > side && best[first]! < few.alike)) return null;
+  if (fewest * first > seen || (few.repeats * first > seen && best[first]! < few.alike)) return null;
   const at = level ? { x: first, y: aside[first]! } : { x: aside[first]!, y: first };
   const step = refined(alike, at, best[first]!, most);
-  const isWoven = step.alike >= woven.alike && woven.repeats * first <= side;
+  const isWoven = step.alike >= woven.alike && woven.repeats * first <= seen;
   return step.within > (isWoven ? woven.mostParted : mostParted) ? null : step;
 }
 

@@ -26,7 +26,7 @@ export function seamOff(panel: Panel, seam: readonly [Point, Point]): Off | NotM
   const side = upright ? image.width : image.height;
   const [low, high] = at > side / 2 ? [0, at - 2] : [at + 2, side];
   const larger = upright ? cropGrey(image, low, 0, high, image.height) : cropGrey(image, 0, low, image.width, high);
-  const { across, down, staggered } = latticeOf(larger);
+  const { across, down, staggered } = latticeOf(larger, image);
   if (across === null || down === null) return 'no-repeat';
   const step = upright ? across : down;
   const reach = nearBy * Math.hypot(step.x, step.y);
