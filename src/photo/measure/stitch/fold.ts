@@ -69,13 +69,18 @@ function sampleInto(
   end: number,
   rows: readonly number[],
 ): void {
+  const lefts = new Int32Array(columns);
+  const shares = new Float64Array(columns);
   for (let column = 0; column < columns; column++) {
     const x = start + ((column + 0.5) / columns) * (end - start) - 0.5;
-    const left = Math.max(0, Math.min(width - 2, Math.floor(x)));
-    const share = Math.min(1, Math.max(0, x - left));
-    for (let row = 0; row < rows.length; row++) {
-      const from = rows[row]! + left;
-      cells[to + row * columns + column] = data[from]! * (1 - share) + data[from + 1]! * share;
+    lefts[column] = Math.max(0, Math.min(width - 2, Math.floor(x)));
+    shares[column] = Math.min(1, Math.max(0, x - lefts[column]!));
+  }
+  for (let row = 0; row < rows.length; row++) {
+    for (let column = 0; column < columns; column++) {
+      const at = rows[row]! + lefts[column]!;
+      const share = shares[column]!;
+      cells[to + row * columns + column] = data[at]! * (1 - share) + data[at + 1]! * share;
     }
   }
 }
@@ -88,7 +93,7 @@ export function foldRow(strip: Strip, starts: number[], reach: number): Fold {
   const at = rowsAt(strip, reach, rows);
   const count = starts.length - 1;
   const size = columns * rows;
-  const cells = new Float64Array(count * size);
+  const cells = roomFor(count * size);
   const means = new Float64Array(rows);
   const total = new Float64Array(size);
   for (let place = 0; place < count; place++) {
@@ -97,14 +102,17 @@ export function foldRow(strip: Strip, starts: number[], reach: number): Fold {
       const from = place * size + row * columns;
       let sum = 0;
       for (let column = 0; column < columns; column++) sum += cells[from + column]!;
-      means[row]! += sum / columns / count;
+      const mean = sum / columns;
+      means[row]! += mean / count;
       for (let column = 0; column < columns; column++) {
-        cells[from + column]! -= sum / columns;
-        total[row * columns + column]! += cells[from + column]!;
+        const value = cells[from + column]! - mean;
+        cells[from + column] = value;
+        total[row * columns + column]! += value;
       }
     }
   }
-  const alike = Array.from({ length: count }, (_, place) => likeOthers(cells.subarray(place * size), total));
+  const all = total.reduce((sum, value) => sum + value * value, 0);
+  const alike = Array.from({ length: count }, (_, place) => likeOthers(cells, place * size, total, all));
   return {
     columns,
     rows,
@@ -116,14 +124,23 @@ export function foldRow(strip: Strip, starts: number[], reach: number): Fold {
   };
 }
 
-/** Correlation of a cell with the sum of the others, where `total` is that of all and each row's mean is out of both. */
-function likeOthers(cell: Float64Array, total: Float64Array): number {
-  let [product, own, all] = [0, 0, 0];
+/** Cells of one fold at a time: hundreds are folded until the best is found. */
+let room = new Float64Array(0);
+function roomFor(samples: number): Float64Array {
+  if (room.length < samples) room = new Float64Array(samples);
+  return room;
+}
+
+/**
+ * Correlation of the cell that begins at `from` with the sum of the others; `total` is that of all, `all` the sum of its
+ * squares, and each row's mean is out of both.
+ */
+function likeOthers(cells: Float64Array, from: number, total: Float64Array, all: number): number {
+  let [product, own] = [0, 0];
   for (let at = 0; at < total.length; at++) {
-    const [value, sum] = [cell[at]!, total[at]!];
-    product += value * sum;
+    const value = cells[from + at]!;
+    product += value * total[at]!;
     own += value * value;
-    all += sum * sum;
   }
   const others = all - 2 * product + own;
   return own > 0 && others > 0 ? (product - own) / Math.sqrt(own * others) : 0;
