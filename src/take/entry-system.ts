@@ -18,6 +18,9 @@ const noneAtAll = wholeWords('none-at-all');
 const codeWords = tellingFinder('code');
 const units = tellingFinder('year', 'month', 'week', 'day', 'plant', 'serial');
 
+/** What is denied before a form is told: "no date; …". */
+const denial = /^(?:no|sans|kein[e]?|ohne|senza|nessuna?|sin|geen|zonder)\s[^;,.]{2,24}[;,.]\s/iu;
+
 /** A period at the head, and behind it how codes were built, or that there were none. */
 export function systemOf(
   head: string,
@@ -28,12 +31,19 @@ export function systemOf(
 ): Proposal[] | null {
   const { backwards, ...used } = usedOf(readPeriods(head));
   const isDenied = readExamples(body, day).length === 0 && readCounts(body).length === 0 && deniesCode(body);
-  if (noCode(body).length > 0 || isDenied || noneAtAll.has(foldWords(body.replace(/[\s.!]{1,4}$/, '')).text)) {
+  // "No date; a serial number of eight figures" tells a form.
+  const tellsForm = readCounts(body).length > 0;
+  if (
+    (noCode(body).length > 0 && !tellsForm) ||
+    isDenied ||
+    noneAtAll.has(foldWords(body.replace(/[\s.!]{1,4}$/, '')).text)
+  ) {
     const stamped = timeFrom(onePeriod(used.used), used.about);
     return stamped ? [say({ kind: 'stamped', ...stamped })] : null;
   }
   const examples = readExamples(body, day);
-  const settled = layoutTold(body, examples, earlier);
+  const told = tellsForm ? body.replace(denial, '') : body;
+  const settled = layoutTold(told, examples, earlier);
   const plain = plainExamples(examples);
   if (!settled) return plain.length > 0 ? plain.map((one) => say({ kind: 'example', ...one })) : null;
   const shown = plain.length > 0 ? plain : yearsShown(settled.layout, body);

@@ -12,6 +12,7 @@ import { tellingFinder } from '../words';
 
 const verbs = tellingFinder('is-of');
 const always = tellingFinder('always');
+const places = tellingFinder('bag-place');
 const longestMaterial = 60;
 const materials = phraseFinder(tableWords('material'));
 const links = tellingFinder('beforehand', 'afterwards');
@@ -183,5 +184,7 @@ function material(text: string): string | null {
     .replace(/\s{2,80}/g, ' ')
     .trim();
   const long = is.length >= 3 || /^\p{Script=Han}{1,2}$/u.test(is);
+  // "On the inside of the flap" is a place.
+  if (places(is).length > 0 && materials(is).length === 0) return null;
   return long && is.length <= longestMaterial && !/\d/.test(is) ? is : null;
 }

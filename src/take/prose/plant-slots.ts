@@ -56,10 +56,12 @@ function nameUsedAt(
   from: number,
 ): RegExpExecArray | undefined {
   const lead = withLetter.exec(text.slice(Math.max(0, at - 40), at))?.[0];
-  if (lead === undefined || plantWords(text).length === 0) return undefined;
-  const name = names.findLast(({ index }) => index! < at - lead.length && index! >= Math.max(from, at - farthestUsed));
+  if (lead === undefined) return undefined;
+  const name = names.findLast(({ index }) => index < at - lead.length && index >= Math.max(from, at - farthestUsed));
   const isIts = name && (isInitial(code, name[0]) || findPlaces(name[0]).some(({ form }) => form === 'name'));
-  return isIts ? name : undefined;
+  // "Achern with A": right behind the name; else the sentence speaks of workshops.
+  const isNext = name !== undefined && name.index + name[0].length === at - lead.length - 1;
+  return isIts && (isNext || plantWords(text).length > 0) ? name : undefined;
 }
 
 /** Codes each beside a name that begins as they do: behind it in brackets, or before it with small words between. */
@@ -120,11 +122,17 @@ const longest = 400;
 const isOfWorkshop = (text: string, name: string): boolean =>
   plantWords(text).length > 0 || findPlaces(name).some(({ form }) => form === 'name');
 
+/** "From 1993 some were made in Czechia, which have a T." */
+const bearsLetter =
+  /(?<!\p{L})(?:have|has|bear|carry|haben|tragen|hat|ont|portent|hanno|portano|tienen|llevan|hebben|dragen)\s(?:an?|eine?n?|une?|una?|een|the|das|la|el|le|il|de)\s$/iu;
+
 /** "A third workshop, in Malta, used the letter X": the one code and the one name of a sentence that speaks of both. */
 function onlyPair(text: string): Pair[] {
   const [written, ...more] = codesIn(text);
   const [name, ...others] = [...text.matchAll(names)].filter(({ 0: one, index }) => index > 0 && !namesMonth(one));
-  const callsLetter = written !== undefined && letterWords(text).some(({ end }) => end + 1 === written.index);
+  const callsLetter =
+    written !== undefined &&
+    (letterWords(text).some(({ end }) => end + 1 === written.index) || bearsLetter.test(text.slice(0, written.index)));
   if (!written || !name || more.length > 0 || others.length > 0 || !callsLetter || !isOfWorkshop(text, name[0]))
     return [];
   const { 0: code, index } = written;

@@ -6,7 +6,7 @@ import type { SaidLayout } from '../said/layout-words';
 import { partsIn } from '../said/part';
 import { readPeriods, usedOf } from '../said/period';
 import { isPeriod } from '../said/used-text';
-import { besideCode, bidsToLook } from '../said/where';
+import { beforeCode, besideCode, bidsToLook } from '../said/where';
 import type { Retraction } from '../settle';
 import type { Doubt, Proposal } from '../types';
 import { tellingFinder } from '../words';
@@ -147,7 +147,7 @@ export class ProseReader {
     for (const [at, sentence] of sentences.entries()) {
       const { text } = sentence;
       if (isAsked(text)) {
-        const shown = besideCode(text);
+        const shown = besideCode(text) ?? beforeCode(text);
         if (shown) add({ kind: 'carrier', where: shown.where, ...(shown.on && { on: shown.on }) }, [sentence]);
         continue;
       }
@@ -179,7 +179,8 @@ export class ProseReader {
         add(since ? placed : carrier.own, [sentence], [carrier.backwards && 'backwards']);
       }
       if (since) this.beginnings.add(add(since, [sentence]));
-      this.ofCodes = carrier !== null || plants.length > 0 || codeWords(text).length > 0;
+      this.ofCodes =
+        carrier !== null || plants.length > 0 || codeWords(text).length > 0 || readExamples(text, this.day).length > 0;
       const told = modelsIn(text, model, this.makers);
       for (const { backwards, ...own } of told) add({ kind: 'model', ...own }, [sentence], [backwards && 'backwards']);
       for (const letter of lettersIn(text)) add(letter, [sentence]);

@@ -2,6 +2,7 @@ import { plainCode } from '../said/code';
 import { confirmedLayout } from '../said/confirmed';
 import { exactDates, type SaidExample, unitsOfDate } from '../said/example';
 import type { SaidLayout } from '../said/layout-words';
+import { tellingFinder } from '../words';
 import type { Sentence } from './sentences';
 
 /** "06 = June", "82 is 1982": a few figures of a code, and right behind them what they are. */
@@ -45,12 +46,16 @@ export function dateOfShown(sentences: readonly Sentence[], code: string, day: s
   return dates[0]?.reads ?? dateInParts(sentences.map(({ text }) => text).join(' '), code, day);
 }
 
+const plantWords = tellingFinder('plant');
+
 /** The one form in which a code's figures write its date, where the answer names what its letters are; null where there is none. */
 export function formOfShown(example: Pick<SaidExample, 'code' | 'reads'>, text: string): SaidLayout | null {
   const letters = /\p{Lu}{1,3}/u.exec(example.code)?.[0];
   const isNamed =
     letters !== undefined && new RegExp(`(?<![\\p{L}\\d])${letters}(?![\\p{L}\\d])`, 'u').test(text.normalize('NFKC'));
-  const layout = isNamed ? confirmedLayout([example], unitsOfDate(example.reads), false) : null;
+  // "The third quarter of 1971, workshop Middelburg": what its letters are is told, if not which.
+  const isTold = letters !== undefined && (isNamed || plantWords(text).length > 0);
+  const layout = isTold ? confirmedLayout([example], unitsOfDate(example.reads), false) : null;
   return layout && { layout, fits: true, by: 'words', units: unitsOfDate(example.reads) };
 }
 

@@ -50,12 +50,17 @@ export function timeAlone({ sentence, periods, counts, examples, noCode, describ
   return told.length === 1 && (isThus || systemWords(sentence.text).length > 0) ? told : null;
 }
 
+/** Letters before a year that opens its sentence: "In the year 1970". */
+const farthestOpening = 16;
+
 /** The period of a description; "in 1972 a code of four digits appeared" tells its start. */
-export function periodOf({ sentence, periods }: Told): SaidPeriod[] {
+export function periodOf({ sentence, periods, counts, units }: Told): SaidPeriod[] {
   const own = ownOf(periods);
   if (own.length > 0) return own;
   const start = sinceYear(periods);
-  return start.length > 0 && introduced(sentence.text).length > 0 ? start : [];
+  // "1970 four figures came in", "In 1975 a letter was put before it".
+  const opens = counts > 0 && units > 0 && start[0] !== undefined && start[0].start <= farthestOpening;
+  return start.length > 0 && (opens || introduced(sentence.text).length > 0) ? start : [];
 }
 
 /** When a form changed: its own period, or since the one year that its sentence names. */

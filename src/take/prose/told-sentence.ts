@@ -1,11 +1,13 @@
 import { type Folded, foldWords, isNegated } from '../../text';
+import { andWords } from '../and-words';
+import { blanked } from '../said/blanked';
 import { readExamples, type SaidExample } from '../said/example';
 import { readCounts } from '../said/number';
 import type { SaidPeriod } from '../said/period';
 import { withoutPeriods } from '../said/used-text';
 import { tellingFinder, wholeWords } from '../words';
 import type { Sentence } from './sentences';
-import { stampedSince } from './stamped';
+import { deniesFigures, stampedSince } from './stamped';
 
 const words = tellingFinder('code', 'no-code');
 const order = tellingFinder('plant', 'letters', 'then');
@@ -33,17 +35,27 @@ export interface Told {
 export function look(sentence: Sentence, day: string): Told {
   const examples = readExamples(sentence.text, day);
   const inExample = (at: number) => examples.some(({ start, end }) => at >= start && at < end);
-  const { text, periods } = withoutPeriods(sentence.text);
+  // "From 1980 …, for instance 0585G for May 1985": the date of the code ends no time.
+  const { text, periods } = withoutPeriods(blanked(sentence.text, examples));
   return {
     sentence,
     examples,
-    periods: periods.filter(({ start }) => !inExample(start) && start < legendIn(sentence.text)),
+    periods: periods.filter(
+      ({ start }) => !inExample(start) && start < legendIn(sentence.text) && !isInLegend(sentence.text, start),
+    ),
     counts: readCounts(sentence.text).length,
     units: units(sentence.text).filter(({ start }) => !inExample(start)).length,
-    noCode: deniesCode(sentence.text) || isNothing(text) || deniesAll(text),
+    noCode: deniesCode(sentence.text) || isNothing(text) || deniesAll(text) || bearsNoFigures(sentence.text, periods),
     describes: describesOrder(sentence.text),
     begins: stampedSince(sentence.text, day) !== null,
   };
+}
+
+const codesInBracket = /^(?:\p{Lu}{1,3}\s(?:=\s?)?(?:\p{Ll}{1,12}\s|[dl]['’]){0,2}\p{Lu}\p{Ll}|\p{Lu}{1,3}\s?[=:])/u;
+/** Whether a place stands in brackets that tell what letters stand for: "the workshop (E for Elda and, from 1993, M for Morocco)". */
+function isInLegend(text: string, at: number): boolean {
+  const open = text.lastIndexOf('(', at);
+  return open > text.lastIndexOf(')', at) && codesInBracket.test(text.slice(open + 1, open + 60));
 }
 
 const legend = /[:：]\s(?=\p{Lu}{1,3}\s(?:=\s?)?(?:\p{Ll}{2,12}\s)?\p{Lu}\p{Ll}|\p{Lu}{1,3}\s\()/u;
@@ -67,6 +79,10 @@ function deniesStamping(folded: Folded): boolean {
 const reach = 24;
 
 const none = wholeWords('none-at-all');
+/** "Bags without figures were made before 1966." */
+const bearsNoFigures = (text: string, periods: readonly SaidPeriod[]): boolean =>
+  periods.length === 1 && periods[0]!.form === 'until' && deniesFigures(text) && readCounts(text).length === 0;
+
 /** "Before 1965, nothing." */
 export const isNothing = (text: string): boolean => none.has(foldWords(text.replace(/[^\p{L}\s]/gu, ' ')).text.trim());
 
@@ -96,4 +112,17 @@ export function deniesCode(text: string): boolean {
 /** "The month, then the year, then the letter of the workshop": two units at least, and that they follow each other. */
 const describesOrder = (text: string): boolean =>
   new Set(dateUnits(text).map(({ value }) => value)).size >= 2 &&
-  (order(text).length > 0 || positions(text).length > 0);
+  (order(text).length > 0 || positions(text).length > 0 || adjoin(text));
+
+/** "Week and year", "month + year": two units of a date with nothing but what joins them between. */
+function adjoin(text: string): boolean {
+  const hits = dateUnits(text);
+  return hits.some(({ end, value }, at) => {
+    const next = hits[at + 1];
+    return next !== undefined && next.value !== value && joined.test(text.slice(end, next.start));
+  });
+}
+const joined = new RegExp(
+  `^\\s?(?:[,、+&/]|(?:${andWords})(?!\\p{L})|[とや])\\s?(?:(?:the|le|la|das|den|der|die|il|lo|el|het|de)\\s|l['’])?$`,
+  'iu',
+);

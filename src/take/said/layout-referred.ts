@@ -88,7 +88,9 @@ function candidatesOf(reference: Reference, text: string, code: string | undefin
   const isSame = added.length === 0 && named.join() === known.units.join();
   // "The order was reversed: now the year stands before the month": told as it is now.
   const isTurned = reference.reversed && added.length === 0 && named.join() === [...known.units].reverse().join();
-  const bases = reference.reversed ? reversedOf(base).slice(0, isTurned ? 1 : 2) : [base];
+  const bases = reference.reversed
+    ? reversedOf(base).slice(0, isTurned || (named.length > 0 && !letterWords(text).length) ? 1 : 2)
+    : [base];
   if (reference.replaced && unit !== undefined && named.length === 2 && code !== undefined)
     return withUnitReplaced(base, named.find((one) => one !== unit)!, unit);
   if (more.length > 0 || (named.length > 1 && !isSame && !isTurned)) return [];

@@ -68,7 +68,9 @@ export function readPeriods(source: string): SaidPeriod[] {
     .filter(({ start }) => !ofWeek.test(folded.text.slice(Math.max(0, start - 16), start)));
   return joinHalves(told).map((period) => {
     const { start, end } = sourceRange(folded, period.start, period.end);
-    return turned({ ...period, start, end });
+    // "With A (until 1986)": a capital before a bracket is a code, and no "to".
+    const code = /^\p{Lu}\s?(?=\()/u.exec(source.slice(start, start + 3))?.[0].length ?? 0;
+    return turned({ ...period, start: start + code, end });
   });
 }
 

@@ -87,6 +87,10 @@ export function readWhere(sentence: string, ofCodes: boolean): SaidWhere | null 
       placeInClause(sentence, noun.end, verb.start)
     );
   }
+  // "They bear a code on the inside of the flap".
+  const isBorne = noun && bears(folded).some(({ end }) => end <= noun.start && noun.start - end <= farthestBorne);
+  const behind = isBorne ? whereFrom(sentence, noun.end, 1) : null;
+  if (behind && isOnPiece(behind.where)) return behind;
   // "The code is on a tab": right behind the code, and the place right behind that.
   const copula = noun && isAt(folded).find(({ start }) => start >= noun.end && start - noun.end <= 2);
   if (copula) return whereFrom(sentence, copula.end, 2);
@@ -96,9 +100,10 @@ export function readWhere(sentence: string, ofCodes: boolean): SaidWhere | null 
   const subject = noun && namesCarrier(sentence.slice(noun.start, noun.end)) === null;
   const [meant] = ofCodes && !subject ? [...itSits(folded), ...bidsToLook(sentence)] : [];
   const told = meant ? whereFrom(sentence, meant.end, 24) : null;
-  if (told && (told.on || isOnPiece(told.where))) return told;
+  // "Look inside" is everywhere.
+  if (told && /[\s’'\u3040-\u9fff]/u.test(told.where) && (told.on || isOnPiece(told.where))) return told;
   const beside = serial(folded).length > 0 || readCounts(folded).length > 0 ? besideNumber(sentence) : null;
-  return beside ?? besideCode(head);
+  return beside ?? besideCode(head) ?? beforeCode(head);
 }
 
 /** "A stamp that one usually finds under the inner pocket", in German and Dutch: the place stands before its verb. */
@@ -115,7 +120,7 @@ const farthestInClause = 16;
 /** More codes than these in a sentence are a list of them. */
 const mostCodes = 4;
 const written =
-  /(?<![\p{L}\d])(?:\p{Lu}{1,3}[ ./-]\d{1,2}[ ./-]\d{2}|\p{Lu}{1,3}[ ./-]?\d{2,6}|\d{1,2}[ ./-]\d{2}[ ./-]\p{Lu}{1,2}|\d{1,2}[ ./-]\p{Lu}{1,2}[ ./-]\d{2}|\d{2,6}[ ./-]?\p{Lu}{1,3}|\d{1,2}\/\d{2}(?:\s\p{Lu})?)["”»']?,?(?=\s)/gu;
+  /(?<![\p{L}\d])(?:\p{Lu}{1,3}[ ./-]\d{1,2}[ ./-]\d{2}|\p{Lu}{1,3}[ ./-]?\d{2,6}|\d{1,2}[ ./-]\d{2}[ ./-]\p{Lu}{1,2}|\d{1,2}[ ./-]\p{Lu}{1,2}[ ./-]\d{2}|\d{2,6}[ ./-]?\p{Lu}{1,3}|\d{1,2}\/\d{2}(?:\s\p{Lu})?)["”“»']?[,.?!]?(?=\s)/gu;
 /** "Mine has T0682 on the tab inside": a code, and right behind it a place on the piece. */
 export function besideCode(sentence: string): SaidWhere | null {
   const head = sentence.slice(0, longestHead);
@@ -130,11 +135,32 @@ export function besideCode(sentence: string): SaidWhere | null {
   return null;
 }
 
+/** "I have one with 0974B under the flap" the other way round: "with on the tab 3 71 M", "steht unter der Innentasche „0974B“". */
+export function beforeCode(sentence: string): SaidWhere | null {
+  const head = sentence.slice(0, longestHead);
+  for (const { 0: code, index } of [...` ${head} `.matchAll(written)].slice(0, mostCodes)) {
+    const at = index - 1;
+    const ahead = head.slice(Math.max(0, at - farthestAhead), at).replace(/[\s„“"«'‘:]{1,4}$/u, '');
+    const first = on(ahead).findLast(({ end }) => end < ahead.length);
+    const where = first && ahead.slice(first.start);
+    const isPlain = where !== undefined && where.split(' ').length > 1 && !/[\d,;:.(]/.test(where);
+    const isClause = where === undefined || saysIt.test(where) || sits(where).length > 0 || ofOwner(where).length > 0;
+    if (isPlain && !isClause && code !== '' && (bagPlace(where).length > 0 || namesCarrier(where) !== null))
+      return { where, start: head.indexOf(where) };
+  }
+  return null;
+}
+/** "Inside the pocket it says": what stands there is a clause. */
+const saysIt = /(?:^|\s)(?:it|il|elle|es|er|sie|man|on|se|si|hij|ze|c['’]è)\s/iu;
+const farthestAhead = 50;
+
 const bears = tellingFinder('bears-code');
 const farthestCode = 40;
 /** "Sous le rabat il y a": what any sentence has. */
 const auxiliary =
   /^(?:has|have|had|get|got|ont|a|hat|haben|hatte|ha|hanno|tiene|tienen|heeft|hebben|date|dates|dated|marks?|marque)$/iu;
+const codeOrSigns = tellingFinder('code', 'letters', 'digits');
+const finds = tellingFinder('finds');
 /** A code right behind the verb: "auf der Lasche steht 3268T". */
 const opensCode = /^[\s:„“"«]{1,4}(?:\p{Lu}{1,3}[ ./-]?\d{2}|\d{1,2}[ ./-]?\p{Lu}{1,2}|\d{3,6}(?!\d))/u;
 /** "Auf der Innenseite des Bügels trägt sie die Prägung": a place at the head of a sentence, what bears the code, and the code behind. */
@@ -142,14 +168,18 @@ function frontedPlace(sentence: string, folded: Folded): SaidWhere | null {
   const [first] = on(sentence.slice(0, farthestPlace));
   if (!first || first.start > 0) return null;
   const shown = sits(folded).find(({ start, end }) => start > first.end && opensCode.test(sentence.slice(end)));
-  const verb = shown ?? bears(folded).find(({ start, words }) => start > first.end && !auxiliary.test(words));
+  const verb =
+    shown ??
+    finds(folded).find(({ start }) => start > first.end) ??
+    bears(folded).find(({ start, words }) => start > first.end && !auxiliary.test(words));
   if (!verb || verb.start > farthestPlace) return null;
-  const noun = shown ?? code(folded).find(({ start }) => start >= verb.end && start - verb.end <= farthestCode);
+  const noun = shown ?? codeOrSigns(folded).find(({ start }) => start >= verb.end && start - verb.end <= farthestCode);
   const where = sentence.slice(0, verb.start).trim();
   const isPlain = where.length >= 6 && !/[\d,;:(]/.test(where) && ofOwner(where).length === 0;
   return noun && isPlain && isOnPiece(where) ? { where, start: 0 } : null;
 }
 const ofOwner = tellingFinder('owner-of-piece');
+const farthestBorne = 12;
 const farthestPlace = 80;
 
 const articleLast = /\s(?:the|an?|le|la|les|une?|den|die|das|einen?|eine|il|lo|el|het|een)$/iu;

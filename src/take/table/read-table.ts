@@ -21,7 +21,7 @@ import { readRow } from './rows';
 import { partedTables, withoutMarks } from './sheet';
 import { areOf, filledOf } from './sorts';
 import { isSideways, isTurned, sideways, turned, withLabels } from './turned';
-import { unfolded } from './unfolded';
+import { lettersOfSeries, unfolded } from './unfolded';
 
 const plantWords = tellingFinder('plant');
 
@@ -79,6 +79,8 @@ function toldAtSide(body: readonly Cell[][], context: Context): Proposal[] | nul
 
 /** A table that lies otherwise than in rows of one thing each, as such rows; null where it does not. */
 function rowsAsTurned(body: Cell[][], makers: readonly string[]): Cell[][] | null {
+  const letters = lettersOfSeries(body);
+  if (letters) return letters;
   if (isTurned(body, makers)) return turned(body, makers);
   const matrix = unfolded(body);
   if (matrix) return matrix;

@@ -6,7 +6,7 @@ import { deniesCode, isNothing } from '../prose/told-sentence';
 import { isPlantNumber, plainCode, plantCodes } from '../said/code';
 import { confirmedLayout } from '../said/confirmed';
 import { doubtedBy } from '../said/doubted';
-import { plainExamples, readExamples, type SaidExample, unitsOfDate } from '../said/example';
+import { exactDates, plainExamples, readExamples, type SaidExample, unitsOfDate } from '../said/example';
 import { doubtsOfForm, lookAlikes } from '../said/form-doubts';
 import type { Role } from '../said/label';
 import { readNotation, readsExamples } from '../said/layout';
@@ -22,6 +22,7 @@ import type { Doubt, Proposal, TakenPeriod } from '../types';
 import { tellingFinder } from '../words';
 import { constructionOf, modelOf, partsOf } from './model-row';
 import { dated, has, nothing, type Row, said } from './row';
+import { isWholeCode } from './sorts';
 
 const letters = tellingFinder('letters');
 const noCode = tellingFinder('no-code');
@@ -135,8 +136,8 @@ function plantsOf(row: Row, used: Used, say: Say): Proposal[] {
 
 function systemOf(row: Row, used: Used, context: Context, day: string, say: Say): Proposal[] {
   const format = said(row, 'format');
-  const reads = said(row, 'reads');
   const shown = said(row, 'example');
+  const reads = said(row, 'reads') || dateOf(format, shown, day);
   const text = [format, reads === '' ? shown : `${shown} = ${reads}`].filter((one) => one !== '').join('. ');
   const examples = readExamples(text, day);
   const notation = notationOf(format.replace(/\s?\([^)]{0,80}\)/g, ''), examples, context);
@@ -147,6 +148,13 @@ function systemOf(row: Row, used: Used, context: Context, day: string, say: Say)
   if (!settled) return plain.map((example) => say({ kind: 'example', ...example }, [lookAlikes(examples)]));
   const doubts = doubtsOfForm(settled, examples, false);
   return [say({ kind: 'code-system', ...dated(used), layout: settled.layout, examples: plain }, doubts)];
+}
+
+/** "Plant, month, year (March 1965)" beside "S 365": the one date of the words is that of the code. */
+function dateOf(format: string, shown: string, day: string): string {
+  if (!isWholeCode(shown)) return '';
+  const [date, ...more] = exactDates(format, day);
+  return date && more.length === 0 && readExamples(format, day).length === 0 ? format.slice(date.start, date.end) : '';
 }
 
 /** Beside a time and nothing else, a dated code shows a form, as far as it can be only one. */

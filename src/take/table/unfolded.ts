@@ -1,9 +1,10 @@
 import { type Cell, headOf, textOfCell } from '../page/grid';
 import { plantCodes } from '../said/code';
-import type { Role } from '../said/label';
+import { type Role, rolesNamed } from '../said/label';
 import { readPlace } from '../said/place';
 import { isPeriod } from '../said/used-text';
 import { nothing } from './row';
+import { isYear } from './sorts';
 
 /** What all texts of a side or of the inside of a table are. */
 type Sort = Extract<Role, 'code' | 'period' | 'place'>;
@@ -35,6 +36,28 @@ function yearsOfSides(
   const yearOf = (tens: string, figure: string) => `${decade.exec(tens)![1]}${figure}`;
   if (areFigures(top) && areDecades(side)) return (head, label) => yearOf(label, head);
   return areDecades(top) && areFigures(side) ? (head, label) => yearOf(head, label) : null;
+}
+
+/** Years that follow one another down a column. */
+const goOn = (years: readonly number[]): boolean =>
+  years.length > 1 && years.every((year, at) => at === 0 || year - years[at - 1]! === 1);
+const ofTime: readonly Role[] = ['from', 'until', 'period'];
+
+/** "Letter | first series | second series": letters down the side, and beside each its year in every series, by what the cells are. */
+export function lettersOfSeries([[, ...top] = [], ...rows]: readonly Cell[][]): Cell[][] | null {
+  if (top.length < fewest || rows.length < fewest) return null;
+  const labels = rows.map(([label]) => textOfCell(label));
+  const isOfTime = top.some((cell) => rolesNamed(textOfCell(cell)).some((role) => ofTime.includes(role)));
+  if (isOfTime || new Set(labels).size < labels.length || !labels.every((text) => /^[A-Z]$/.test(text))) return null;
+  const columns = top.map((_, at) => rows.map((row) => row[at + 1]).filter((cell) => !nothing.test(textOfCell(cell))));
+  const areYears = columns.every(
+    (cells) => cells.every((cell) => isYear(textOfCell(cell))) && goOn(cells.map((cell) => Number(textOfCell(cell)))),
+  );
+  if (!areYears) return null;
+  const pairs = top.flatMap((_, at) =>
+    rows.flatMap((row) => (nothing.test(textOfCell(row[at + 1])) ? [] : [[row[0]!, row[at + 1]!]])),
+  );
+  return [[headOf('Letter'), headOf('Year')], ...pairs];
 }
 
 /**
