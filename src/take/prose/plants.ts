@@ -7,6 +7,7 @@ import { codesNamed } from './codes-named';
 import { placeAround, readSegment } from './plant-place';
 import { type InSlots, plantsInSlots } from './plant-slots';
 import { timeAhead, withTimeBefore } from './plant-time';
+import { plantsByNumber } from './plants-by-number';
 import { placesInBracketsBehind, plantsInBrackets } from './plants-in-brackets';
 import { farthestTold, type SaidPlant } from './said-plant';
 
@@ -52,6 +53,8 @@ export function plantsIn(sentence: string, before: Before): { plants: SaidPlant[
     const isPlain = withdrawn(sentence).length === 0 && doubtedBy(sentence).length === 0;
     const slots = before.oneLetter && isPlain ? plantsInSlots(sentence).plants : [];
     if (slots.length > 0) return { plants: slots, retracted };
+    const numbered = isPlain ? plantsByNumber(sentence) : [];
+    if (numbered.length > 0) return { plants: numbered, retracted };
     const meant = before.takenBack === null ? null : readSegment(sentence, null, true);
     if (meant) plants.push({ own: { kind: 'plant', code: before.takenBack!, ...meant.fields }, doubts: [], at: 0 });
     return { plants, retracted };

@@ -44,7 +44,8 @@ const goOn = (years: readonly number[]): boolean =>
 const ofTime: readonly Role[] = ['from', 'until', 'period'];
 
 /** "Letter | first series | second series": letters down the side, and beside each its year in every series, by what the cells are. */
-export function lettersOfSeries([[, ...top] = [], ...rows]: readonly Cell[][]): Cell[][] | null {
+export function lettersOfSeries([head = [], ...rows]: readonly Cell[][]): Cell[][] | null {
+  const top = head.slice(1);
   if (top.length < fewest || rows.length < fewest) return null;
   const labels = rows.map(([label]) => textOfCell(label));
   const isOfTime = top.some((cell) => rolesNamed(textOfCell(cell)).some((role) => ofTime.includes(role)));
