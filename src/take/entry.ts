@@ -96,6 +96,8 @@ export function readEntry(entry: Entry, context: Context, day: string): Proposal
     const plants = codes.map(({ code, lookAlike }) => plantOf(code, lookAlike, body, say, [], context.about.plants));
     return plants.some((one) => one === null) ? null : plants.flatMap((one) => one!);
   }
+  const bracketed = plantInBracket(head, body, say);
+  if (bracketed) return bracketed;
   // "From 1967 N: Northwich".
   const ofHeadTime = codes?.every(({ behind }) => behind === null) ? null : withoutPeriods(head);
   const dated =
@@ -192,6 +194,20 @@ function plantOf(
   if (!place) return null;
   const { backwards, ...used } = usedOf(periods.length > 0 ? periods : above);
   return [say({ kind: 'plant', code, ...place, ...used }, [backwards && 'backwards', lookAlike && 'look-alike'])];
+}
+
+/** "A (Aalen): 1954 to 1992": a code, its place in brackets, and its time. */
+function plantInBracket(head: string, body: string, say: Say): Proposal[] | null {
+  const [one, ...more] = isPeriod(body) ? (plantCodes(head.normalize('NFKC')) ?? []) : [];
+  const place = one?.behind && more.length === 0 ? readPlace(one.behind, 'cell') : null;
+  if (!one || !place) return null;
+  const { backwards, ...used } = usedOf(readPeriods(body));
+  return [
+    say({ kind: 'plant', code: one.code, ...place, ...used }, [
+      backwards && 'backwards',
+      one.lookAlike && 'look-alike',
+    ]),
+  ];
 }
 
 /** "France: AB, AC (until 1998)". */

@@ -2,7 +2,7 @@ import { unknownPlace } from '../../place';
 import { findPlaces } from '../../text';
 import { andWords } from '../and-words';
 import { namesMonth } from '../said/month';
-import { readPeriods } from '../said/period';
+import { readPeriods, type SaidPeriod } from '../said/period';
 import { readPlace } from '../said/place';
 import { withoutPeriods } from '../said/used-text';
 import { plantBeside, type SaidPlant } from './said-plant';
@@ -34,9 +34,22 @@ function fromInitial(name: string, code: string): string {
   return first > 0 ? words.slice(first).join(' ') : name;
 }
 
+const endsOf = new RegExp(`^\\s?[,;](?:\\s|$)|^\\s(?:${andWords})\\s|^[\\s.]{0,3}$`, 'u');
+/** "Oyonnax (O), opened in 1970, and Gex (G)": whether a time is parted from the place behind it, and so of the bracket before. */
+function isBehind(between: string, { form, start, end }: SaidPeriod, more: boolean): boolean {
+  const opens = /^,\s(?:\p{Ll}{2,12}\s){0,2}$/u.test(between.slice(0, start)) && !startsWithAnd.test(between);
+  return form !== 'year' && opens && (!more || endsOf.test(between.slice(end)));
+}
+const startsWithAnd = new RegExp(`^[\\s,]{1,3}(?:${andWords})\\s`, 'u');
+const timesBehind = (between: string, more: boolean): SaidPeriod[] =>
+  readPeriods(between)
+    .filter((period) => isBehind(between, period, more))
+    .slice(0, 1);
+
 function placesInBrackets(sentence: string): SaidPlant[] {
   let reached = 0;
-  return [...sentence.matchAll(inBrackets)].flatMap(({ 0: bracket, 1: written, index }, at): SaidPlant[] => {
+  const all = [...sentence.matchAll(inBrackets)];
+  return all.flatMap(({ 0: bracket, 1: written, index }, at): SaidPlant[] => {
     const told = sentence.slice(Math.max(reached, index - longest), index);
     reached = index + bracket.length;
     const { text, periods } = withoutPeriods(told);
@@ -45,8 +58,12 @@ function placesInBrackets(sentence: string): SaidPlant[] {
     const plain = name?.replace(/^[\s,]{1,80}/, '').trim();
     const own = plain !== undefined && told.startsWith(plain) && at === 0 ? fromInitial(plain, written!) : plain;
     const place = own === undefined ? null : readPlace(own);
-    const near = periods.filter(({ end }) => at > 0 || text.length - end <= nearest);
-    return place ? [plantBeside(written!, place, near, index + 1)] : [];
+    const next = all[at + 1]?.index ?? sentence.length;
+    const behind = timesBehind(sentence.slice(reached, next), at + 1 < all.length);
+    const near = periods.filter(
+      (period) => (at > 0 || text.length - period.end <= nearest) && !(at > 0 && isBehind(told, period, true)),
+    );
+    return place ? [plantBeside(written!, place, behind.length > 0 ? behind : near, index + 1)] : [];
   });
 }
 const longest = 90;

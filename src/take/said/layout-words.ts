@@ -93,6 +93,8 @@ export function readLayoutWords(
 ): SaidLayout | null {
   // Examples are no description: without them, "week 24 of 1996" names no unit.
   const plain = blanked(text, examples);
+  // "A letter for the year": no layout has such a letter.
+  if (yearLetter.test(foldWords(plain).text)) return null;
   const whole = wholeLayout(plain, examples, known);
   if (whole?.by === 'words' && whole.fits && examples.length > 0) return whole;
   const parts = toldParts(plain);
@@ -125,8 +127,6 @@ function wholeLayout(plain: string, examples: readonly SaidExample[], known: rea
   const counts = wholeCounts(folded, readCounts(folded));
   const { units: named, serial } = unitsOf(folded);
   const digits = counts.filter(({ of }) => of === 'digits');
-  // "A letter for the year": no layout has such a letter.
-  if (yearLetter.test(folded)) return null;
   // "The last two are the year, the first two the week": told against its order, it wants an example.
   if (examples.length === 0 && tellsLastFirst(folded)) return null;
   if (serial && named.length === 0)

@@ -36,6 +36,7 @@ const japanese = [
   /(?:^|[、。]\s?)([^、。「」]{2,40}?)に「[^」]{2,12}」(?:と|が)(?:\p{Script=Han}{0,2})?(?:あり|あっ|ある|刻印|押)/u,
   /(?:^|[、。はの：:]\s?)([^、。]{2,40}?)に(?:\p{Script=Han}{0,4}番号|コード|刻印|記号)が(?:あり|刻印|押|入|付)/u,
 ];
+const ofBag = /^.{0,30}(?:バッグ|鞄|かばん|カバン|財布)の(?=.)/u;
 const timeAhead = /^(?:1[6-9]|20)\d\d年(?:代)?(?:頃|ごろ)?(?:から|以降|より|まで)(?:は|、)?/u;
 /** "内側の革タグにG7405とあります": what it says, and on what. */
 const japaneseOfWritten = /(?:^|[、。])([^、。]{2,40}?)に[「『]?[A-Z]{0,3}\d{2,6}[A-Z]{0,3}[」』]?(?:と|が)/u;
@@ -63,10 +64,10 @@ export function readWhere(sentence: string, ofCodes: boolean): SaidWhere | null 
   const inJapanese = japanese.map((one) => one.exec(head)).find((match) => match !== null);
   if (inJapanese && (!/[「」]/u.test(inJapanese[0]) || isOnPiece(inJapanese[1]!))) {
     // "1971年から内ポケットに": since when is no part of where.
-    const where = inJapanese[1]!.replace(timeAhead, '');
+    const where = inJapanese[1]!.replace(timeAhead, '').replace(ofBag, '');
     return { where, start: inJapanese.index + inJapanese[0].indexOf(where) };
   }
-  const ofWritten = japaneseOfWritten.exec(head)?.[1]?.replace(/^.{0,30}(?:バッグ|鞄|かばん|カバン|財布)の/u, '');
+  const ofWritten = japaneseOfWritten.exec(head)?.[1]?.replace(ofBag, '');
   if (ofWritten !== undefined && isOnPiece(ofWritten)) return { where: ofWritten, start: head.indexOf(ofWritten) };
   const ofCarrier = japaneseOfCarrier.exec(head)?.[1];
   if (ofCarrier !== undefined && isOnPiece(ofCarrier)) return { where: ofCarrier, start: head.indexOf(ofCarrier) };

@@ -10,6 +10,7 @@ import { exactDates, plainExamples, readExamples, type SaidExample, unitsOfDate 
 import { doubtsOfForm, lookAlikes } from '../said/form-doubts';
 import type { Role } from '../said/label';
 import { readNotation, readsExamples } from '../said/layout';
+import { yearsShown } from '../said/layout-added';
 import { layoutTold } from '../said/layout-referred';
 import type { SaidLayout } from '../said/layout-words';
 import { readNumberRange } from '../said/number-range';
@@ -147,7 +148,8 @@ function systemOf(row: Row, used: Used, context: Context, day: string, say: Say)
     : (layoutTold(text, examples, context.earlier) ?? (used.used ? formShown(examples) : null));
   if (!settled) return plain.map((example) => say({ kind: 'example', ...example }, [lookAlikes(examples)]));
   const doubts = doubtsOfForm(settled, examples, false);
-  return [say({ kind: 'code-system', ...dated(used), layout: settled.layout, examples: plain }, doubts)];
+  const all = plain.length > 0 ? plain : yearsShown(settled.layout, text);
+  return [say({ kind: 'code-system', ...dated(used), layout: settled.layout, examples: all }, doubts)];
 }
 
 /** "Plant, month, year (March 1965)" beside "S 365": the one date of the words is that of the code. */

@@ -55,6 +55,8 @@ export const isSideways = (rows: readonly Cell[][]): boolean =>
   rows.length >= 2 &&
   (rows[0]?.length ?? 0) >= 3 &&
   isLabel(textOfCell(rows[0]![0])) &&
+  // "A | 1966", "D | 1969": letters of years, and no sides of a size.
+  rows.some(([label]) => textOfCell(label).length > 1) &&
   rows.filter(([label]) => isLabel(textOfCell(label))).length >= rows.length * (rows.every(isHeadedAtSide) ? 0.6 : 1) &&
   !rows.some(([, ...cells]) => cells.some((cell) => cell.head)) &&
   // A lone letter may be one of dates as well.
