@@ -83,7 +83,8 @@ export function constructionOf(part: Part, body: string, say: Say, above: readon
     const bare = link ? text.slice(0, link.start) + text.slice(link.end) : text;
     const is = withoutPart(withoutAlways(bare.replace(/[([]\s{0,80}[)\]]/g, '').replace(/^[\s,:は]{1,80}/, '')), part);
     // "Tab: the strip on which the code stands" tells what a word means.
-    if (is.length < 3 || is.length > 80 || codeWords(is).length > 0) return [];
+    const isLong = is.length >= 3 || /^\p{Script=Han}{1,2}$/u.test(is);
+    if (!isLong || is.length > 80 || codeWords(is).length > 0) return [];
     last = onePeriod(used);
     // "Until about 1975 linen, afterwards rayon": the hedge is of both.
     const about = told.used

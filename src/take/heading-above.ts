@@ -5,7 +5,7 @@ import { readNotation } from './said/layout';
 import { partNamed } from './said/part';
 import { countryOfHeading } from './said/place';
 import { withoutPeriods } from './said/used-text';
-import { isOfPeriod } from './section';
+import { asksWhere, isOfPeriod } from './section';
 import { tellingFinder, wholeWords } from './words';
 
 const linedWith = tellingFinder('lined-with');
@@ -21,6 +21,8 @@ export class HeadingAbove {
   part: Context['part'] = null;
   /** The country that it is of. */
   country: string | null = null;
+  /** Whether it is of where codes sit. */
+  ofPlaces = false;
   /** The period that it is, and the notation beside it. */
   section: Section | null = null;
 
@@ -40,6 +42,7 @@ export class HeadingAbove {
     const [period, ...more] = periods;
     const told = period && more.length === 0 && (layout !== null || isOfPeriod(heading, period));
     this.section = told ? { period, layout } : null;
+    this.ofPlaces = asksWhere(heading);
     this.country = countryOfHeading(text);
     this.part = periods.length > 0 ? null : linedWith(heading).length > 0 ? 'lining' : partNamed(heading);
     this.name = named.length === 0 && names && heading.length <= longestName ? heading : null;

@@ -51,6 +51,7 @@ export class PageContext {
     const { earlier } = this;
     return {
       ...this.page,
+      about: { ...this.page.about, carriers: this.page.about.carriers || this.heading.ofPlaces },
       earlier,
       maker,
       heading,

@@ -15,6 +15,13 @@ export const isHeadingSize = (heading: string): boolean => heading.length <= lon
 export const speaksOfCodes = (heading: string): boolean =>
   codeWords(heading).length > 0 || rolesNamed(heading.replace(/[¿?]/g, '')).includes('where');
 
+const codeOrLook = tellingFinder('code', 'look-at');
+/** Whether a heading is of where the code sits: "Where do I look?", "Place of the stamp". */
+export const asksWhere = (heading: string): boolean =>
+  isHeadingSize(heading) &&
+  codeOrLook(heading).length > 0 &&
+  rolesNamed(heading.replace(/[¿?]/g, '')).includes('where');
+
 /** "1980 to 1998: a letter joins in", "Codes between 1964 and 1979": a heading whose period is that of what follows. */
 export function isOfPeriod(heading: string, { form, start }: SaidPeriod): boolean {
   if (heading.length <= longestPeriod) return true;

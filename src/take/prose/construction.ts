@@ -41,7 +41,9 @@ const beforeLined = /(?<!\p{L})met\s([^,.;]{3,40}?)\s$/iu;
 /** "Bags were lined with drill": told as of a lining that "was" of it. */
 function withLining(sentence: string): string {
   const [verb] = linedWith(sentence);
-  if (!verb || partsIn(sentence).some(({ value }) => value === 'lining')) return sentence;
+  const isOther = ({ value, start, end }: Hit<Part>) =>
+    value === 'lining' && verb !== undefined && (end <= verb.start || start >= verb.end);
+  if (!verb || partsIn(sentence).some(isOther)) return sentence;
   const [ahead, behind] = [sentence.slice(0, verb.start), sentence.slice(verb.end)];
   const material = beforeLined.exec(ahead);
   const was = `${partWords.lining[0]} was`;

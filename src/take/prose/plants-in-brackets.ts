@@ -37,7 +37,7 @@ function fromInitial(name: string, code: string): string {
 const endsOf = new RegExp(`^\\s?[,;](?:\\s|$)|^\\s(?:${andWords})\\s|^[\\s.]{0,3}$`, 'u');
 /** "Oyonnax (O), opened in 1970, and Gex (G)": whether a time is parted from the place behind it, and so of the bracket before. */
 function isBehind(between: string, { form, start, end }: SaidPeriod, more: boolean): boolean {
-  const opens = /^,\s(?:\p{Ll}{2,12}\s){0,2}$/u.test(between.slice(0, start)) && !startsWithAnd.test(between);
+  const opens = /^,?\s(?:\p{Ll}{2,12}\s){0,2}$/u.test(between.slice(0, start)) && !startsWithAnd.test(between);
   return form !== 'year' && opens && (!more || endsOf.test(between.slice(end)));
 }
 const startsWithAnd = new RegExp(`^[\\s,]{1,3}(?:${andWords})\\s`, 'u');

@@ -5,7 +5,7 @@ import { tellingFinder } from '../words';
 import { blanked } from './blanked';
 import { namesCarrier } from './carrier';
 import type { SaidExample } from './example';
-import { type DateUnit, isDateUnit, ofLetters, readsExamples, slotOf, unitsOfLayout } from './layout';
+import { type DateUnit, isDateUnit, ofLetters, readsExamples, slotOf, unitsOfLayout, widthOfAll } from './layout';
 import { unitOver, unitsToldOf, withLettersOf } from './layout-added';
 import { readLayoutWords, type SaidLayout } from './layout-words';
 import { readCounts } from './number';
@@ -54,6 +54,9 @@ function referenceIn(text: string): Reference | null {
 /** "Avant 1970 il n'y avait pas de lettre": that codes had none. */
 const deniesLetters = (folded: Folded): boolean =>
   lettersOnly(folded).some(({ foldedStart, foldedEnd }) => isNegated(folded.text, foldedStart, foldedEnd));
+
+/** How many of a code's signs are no letters. */
+const digitsOf = (layout: Layout): number => widthOfAll(layout.filter((slot) => !ofLetters(slot)));
 
 /** A layout whose two units of a date change places, with its letters where they were or at the other end. */
 function reversedOf(layout: Layout): Layout[] {
@@ -127,6 +130,9 @@ export function layoutReferred(
   // "No letter any more, only a sticker": what carries something else tells of another form.
   if (examples.length === 0 && namesCarrier(text) !== null) return null;
   if (!reference || !known || known.layout.some((slot) => 'serial' in slot)) return null;
+  // "No letter any more, and six figures that run on": a count of others is of another form.
+  const counted = readCounts(text).filter(({ of, count }) => of === 'digits' && count > digitsOf(known.layout));
+  if (examples.length === 0 && counted.length > 0) return null;
   const all = candidatesOf(reference, text, examples[0]?.code, known);
   const distinct = [...new Map(all.map((layout) => [JSON.stringify(layout), layout])).values()];
   const [layout, ...more] = distinct.filter((one) => readsExamples(one, examples));

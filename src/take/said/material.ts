@@ -3,7 +3,7 @@ import { tellingFinder } from '../words';
 
 /** What stands before a material and is none of it: "they were of", "made of", "des modèles en", "solche aus". */
 const leading =
-  /^\s{0,80}(?:(?:besteht|bestand|bestehen|bestanden) (?:es|er|sie)|(?:it|they|sie|es|ze|het|elle|elles|ils?) (?:was|were|is|are|war|waren|ist|sind|zijn|était|étaient|est|sont)|(?:ones|those) (?:of|in)|solche (?:aus|in)|welche (?:aus|in)|ceux (?:en|de)|celles (?:en|de)|quell[ie] (?:in|di)|l[oa]s de|die van|we used|(?:verwendeten|benutzten|nahmen) wir|wir (?:verwendeten|benutzten)|nous utilisions|on utilisait|si usava|usavamo|usábamos|se usaba|gebruikten (?:we|wij)|(?:they |it )?(?:were|was|are|is) all(?: made)? of|all(?: made)? of|mit|with|an?|eine[mr]|une|una|has had|stat[aoei] (?:di|in)|été (?:en|de)|sido de|been (?:of|in)|been|geweest van|made of|gemaakt van|van|aus|di|de|en|of|had|in|は)(?:\s|(?<=は))/iu;
+  /^\s{0,80}(?:(?:besteht|bestand|bestehen|bestanden|ist|war|sind|waren|zijn|werden|is) (?:es|er|sie|ze|het|hij)|(?:it|they|sie|es|ze|het|elle|elles|ils?) (?:was|were|is|are|war|waren|ist|sind|zijn|était|étaient|est|sont)|(?:ones|those) (?:of|in)|solche (?:aus|in)|welche (?:aus|in)|ceux (?:en|de)|celles (?:en|de)|quell[ie] (?:in|di)|l[oa]s de|die van|we used|(?:verwendeten|benutzten|nahmen) wir|wir (?:verwendeten|benutzten)|nous utilisions|on utilisait|si usava|usavamo|usábamos|se usaba|gebruikten (?:we|wij)|(?:they |it )?(?:were|was|are|is) all(?: made)? of|all(?: made)? of|mit|with|an?|eine[mr]|une|una|has had|stat[aoei] (?:di|in)|été (?:en|de)|sido de|been (?:of|in)|been|geweest van|made of|gemaakt van|ze|sie|they|van|aus|di|de|en|of|had|in|は)(?:\s|(?<=は))/iu;
 const ofUse = tellingFinder('time-of-use');
 const nothingOf = tellingFinder('no-material');
 

@@ -180,7 +180,7 @@ function frontedPlace(sentence: string, folded: Folded): SaidWhere | null {
   return noun && isPlain && isOnPiece(where) ? { where, start: 0 } : null;
 }
 const ofOwner = tellingFinder('owner-of-piece');
-const farthestBorne = 12;
+const farthestBorne = 30;
 const farthestPlace = 80;
 
 const articleLast = /\s(?:the|an?|le|la|les|une?|den|die|das|einen?|eine|il|lo|el|het|een)$/iu;

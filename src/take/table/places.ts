@@ -4,6 +4,7 @@ import { type Cell, textOfCell } from '../page/grid';
 import { type Context, propose } from '../propose';
 import { plainExamples, readExamples } from '../said/example';
 import { readsExamples } from '../said/layout';
+import { withLettersOf } from '../said/layout-added';
 import { readPeriods, usedOf } from '../said/period';
 import { isPeriod } from '../said/used-text';
 import type { Proposal } from '../types';
@@ -45,13 +46,16 @@ export function systemsByPlaces(rows: readonly Cell[][], context: Context, day: 
     const texts = others.map(textOfCell);
     const { backwards, ...used } = usedOf(texts.filter(isPeriod).flatMap(readPeriods).slice(0, 1));
     const examples = plainExamples(texts.flatMap((text) => readExamples(text, day)));
+    // "Digits 1 and 2" leave out the letters before them, which examples show.
+    const forms = readsExamples(layout, examples) ? [layout] : withLettersOf(examples[0]!.code, layout);
+    const form = forms.find((one) => readsExamples(one, examples));
+    if (!form) return null;
     const words = row.map(textOfCell).filter((text) => text !== '');
-    const doubts = [backwards && 'backwards', !readsExamples(layout, examples) && 'examples-disagree'] as const;
     const selector = row.find((cell) => cell.words)?.words?.selector ?? '';
     return propose(
       context,
-      { kind: 'code-system', ...used, layout, examples },
-      { words: words.join(' | '), selector, doubts },
+      { kind: 'code-system', ...used, layout: form, examples },
+      { words: words.join(' | '), selector, doubts: [backwards && 'backwards'] },
     );
   });
   return found.every((one) => one !== null) ? found : null;

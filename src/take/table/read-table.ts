@@ -112,8 +112,12 @@ function columnsOf(
   const named = known ? columnRoles(headers, told, ofPlants) : headers.map(() => null);
   const dated = codesByPeriod(headers, told, named);
   for (const column of dated) named[column] = 'code';
-  const parts = new Set(headers.flatMap((header, column) => (!named[column] && partNamed(header) ? [column] : [])));
   const texts = Array.from({ length: width }, (_, column) => told.map((row) => textOfCell(row[column])));
+  // "Pattern: BMMJJ" is of a code.
+  const areSigns = (column: number) => filledOf(texts[column]!).every((text) => /^[\p{Lu}\d\s/.-]{2,16}$/u.test(text));
+  const parts = new Set(
+    headers.flatMap((header, column) => (!named[column] && partNamed(header) && !areSigns(column) ? [column] : [])),
+  );
   const prices = pricedColumns(headers, above, texts, named);
   const closed = new Set([...parts, ...prices.keys(), ...dated]);
   const hints = { ofPlants, ofPart: context.part !== null, ofPrices: prices.size > 0 };
