@@ -221,12 +221,18 @@ export function withoutLegalForm(name: string): string {
   return bare !== name && isJoined(bare) ? bare : name;
 }
 
+const longestHead = 200;
+/** "Wolpertsau – Jahresbuchstaben": a name that stands by itself in a head. */
+const isPieceOf = (head: string, name: string): boolean =>
+  head.length <= longestHead && head.split(/\s[–—|»-]\s|:\s/u).some((piece) => piece.trim() === name);
+
 /** "Maison Garvanne" of a page that writes "la maison Garvanne" as well: the word for the house is no part of its name. */
 export function withoutHouse(name: string, texts: readonly string[]): string {
   const house = houseFirst.find((phrase) => name.startsWith(phrase));
   if (house === undefined || house.trim().includes(' ')) return name;
-  const small = ` ${house.toLowerCase()}${name.slice(house.length)}`;
-  return texts.some((text) => text.includes(small)) ? name.slice(house.length) : name;
+  const bare = name.slice(house.length);
+  const small = ` ${house.toLowerCase()}${bare}`;
+  return texts.some((text) => text.includes(small) || isPieceOf(text, bare)) ? bare : name;
 }
 
 /** Whether a name says what its house makes: "Marroquinería Trespalacio", "Wexcombe Saddlery". */
