@@ -67,7 +67,7 @@ function placeInTime(text: string): Pick<Entry, 'head' | 'body'> | null {
   const [period, ...more] = text.length <= longestPlace ? readPeriods(text) : [];
   if (!period || more.length > 0 || period.start > 0 || period.form === 'year') return null;
   const body = text.slice(period.end).replace(/^[\s,]{1,4}/u, '');
-  return /^\p{L}/u.test(body) && opensPlaceOnPiece(body) && isOnPiece(body)
+  return /^\p{L}/u.test(body) && !/。$/u.test(body) && opensPlaceOnPiece(body) && isOnPiece(body)
     ? { head: text.slice(0, period.end), body }
     : null;
 }

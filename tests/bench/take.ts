@@ -28,6 +28,7 @@ import {
   latecomerPages,
   laterPages,
   latestPages,
+  lodgerAsidePages,
   lodgerSeenPages,
   newestPages,
   type PageScore,
@@ -108,6 +109,7 @@ export async function bench(): Promise<void> {
     ['ramblers, seen', ramblerSeenPages],
     ['ramblers, set aside', ramblerAsidePages],
     ['lodgers, seen', lodgerSeenPages],
+    ['lodgers, set aside', lodgerAsidePages],
   ] as const) {
     const scores = pages.map(scorePage);
     rows.push(lineOf(name, 'tables and lists', scores.filter(inTables)));
