@@ -2,12 +2,11 @@ import { foldWords } from '../../text';
 import { namesMonth } from '../said/month';
 import { readPlace } from '../said/place';
 import { tellingFinder } from '../words';
+import { placeNames } from './place-names';
 import { plantBeside, type SaidPlant } from './said-plant';
 
 const plantWords = tellingFinder('plant');
 
-const names =
-  /\p{Lu}\p{Ll}[\p{L}'’-]{1,30}(?:[ -](?:(?:de|la|del|di|sur|am|an|der|upon|on|en)[ -]){0,2}\p{Lu}\p{Ll}[\p{L}'’-]{1,30}){0,2}/gu;
 /** What stands right before a town: that something was there, or the sign behind which it is told. */
 const leads =
   /(?:(?<!\p{L})(?:at|in|from|of|near|à|en|te|a|ad|aus|von|zu|de|di|da)\s|(?<!\p{L})(?:d|nell|dell)['’]|[:：,(=]\s?)$/iu;
@@ -35,7 +34,7 @@ export function plantOfCode(text: string, letters: string, at: number, makers: r
 
 function townsIn(text: string, letters: string, makers: readonly string[]): string[] {
   const workshops = plantWords(text);
-  return [...text.matchAll(names)].flatMap(({ 0: all, index: from }) => {
+  return [...text.matchAll(placeNames)].flatMap(({ 0: all, index: from }) => {
     // "Werk Traunstein": in German the word has a capital as well.
     const word = workshops.find(({ start, end }) => start === from && end < from + all.length);
     const [name, index] = word ? [text.slice(word.end + 1, from + all.length), word.end + 1] : [all, from];

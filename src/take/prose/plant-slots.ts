@@ -5,6 +5,7 @@ import type { SaidPeriod } from '../said/period';
 import { readPlace } from '../said/place';
 import { withoutPeriods } from '../said/used-text';
 import { tellingFinder } from '../words';
+import { placeNames } from './place-names';
 import { plantBeside, type SaidPlant } from './said-plant';
 
 const letterWords = tellingFinder('letters');
@@ -22,8 +23,6 @@ interface Pair {
 }
 
 const codes = /(?<![\p{L}\d'’.&-])\p{Lu}{1,3}(?![\p{L}\d'’&-]|\.(?!\s{0,3}$)|\s\d)/gu;
-const names =
-  /\p{Lu}\p{Ll}[\p{L}'’-]{1,30}(?:[ -](?:(?:de|la|del|di|sur|am|an|der|upon|on|en)[ -]){0,2}\p{Lu}\p{Ll}[\p{L}'’-]{1,30}){0,2}/gu;
 /** Words of one letter, which begin a sentence with a capital: "A bag is …", "E la borsa è …". */
 const wordsOfOneLetter = /^[AEIOUYÀÉÈ]$/;
 
@@ -67,7 +66,7 @@ function nameUsedAt(
 /** Codes each beside a name that begins as they do: behind it in brackets, or before it with small words between. */
 function pairsIn(text: string): Pair[] {
   const written = codesIn(text);
-  const named = [...text.matchAll(names)].filter(({ 0: name }) => !namesMonth(name));
+  const named = [...text.matchAll(placeNames)].filter(({ 0: name }) => !namesMonth(name));
   const found: Pair[] = [];
   for (const [at, { 0: code, index }] of written.entries()) {
     const end = index + code.length;
@@ -129,7 +128,7 @@ const bearsLetter =
 /** "A third workshop, in Malta, used the letter X": the one code and the one name of a sentence that speaks of both. */
 function onlyPair(text: string): Pair[] {
   const [written, ...more] = codesIn(text);
-  const [name, ...others] = [...text.matchAll(names)].filter(({ 0: one, index }) => index > 0 && !namesMonth(one));
+  const [name, ...others] = [...text.matchAll(placeNames)].filter(({ 0: one, index }) => index > 0 && !namesMonth(one));
   const callsLetter =
     written !== undefined &&
     (letterWords(text).some(({ end }) => end + 1 === written.index) || bearsLetter.test(text.slice(0, written.index)));

@@ -2,13 +2,12 @@ import { namesMonth } from '../said/month';
 import { readPlace } from '../said/place';
 import { withoutPeriods } from '../said/used-text';
 import { tellingFinder } from '../words';
+import { placeNames } from './place-names';
 import { plantBeside, type SaidPlant } from './said-plant';
 
 const plantWords = tellingFinder('plant');
 /** A figure by itself: no measure, no count of signs and no part of a date. */
 const figures = /(?<![\p{L}\d.,/-])[1-9](?![\p{L}\d%°]|[.,/-]\d|\s?(?:cm|mm|in|x|×)(?!\p{L}))/gu;
-const names =
-  /\p{Lu}\p{Ll}[\p{L}'’-]{1,30}(?:[ -](?:(?:de|la|del|di|sur|am|an|der|upon|on|en)[ -]){0,2}\p{Lu}\p{Ll}[\p{L}'’-]{1,30}){0,2}/gu;
 /** "Stamped a 1", "with the number 2": a figure that pieces of a workshop bore. */
 const borne =
   /(?<!\p{L})(?:stamped|stamps|used|uses|had|has|got|stempelte|stempelt|prägte|hatte|bekam|erhielt|frappait|marquait|avait|portait|timbrava|marcava|aveva|usava|marcaba|sellaba|tenía|usaba|stempelde|merkte|had|kreeg|with|mit|avec|con|met)\s(?:(?:an?|the|eine?[rn]?|der|die|das|un|une|le|la|il|lo|uno|el|een|het|de)\s)?(?:\p{L}{4,10}\s)?$/iu;
@@ -29,7 +28,7 @@ export function plantsByNumber(sentence: string): SaidPlant[] {
   const found = numbers.map(({ 0: number, index }, at) => {
     const until = numbers[at + 1]?.index ?? text.length;
     const segment = text.slice(index + 1, until);
-    const name = [...segment.matchAll(names)].find(({ index: from }) => from <= farthest);
+    const name = [...segment.matchAll(placeNames)].find(({ index: from }) => from <= farthest);
     if (!name || namesMonth(name[0]) || !between.test(segment.slice(0, name.index))) return null;
     const place = readPlace(segment.slice(name.index, name.index + 60).replace(/[);.].{0,60}$/su, ''));
     const own = periods.filter(({ start }) => start > index && start < until);
@@ -47,7 +46,7 @@ function onlyOne(
   periods: Parameters<typeof plantBeside>[2],
 ): SaidPlant[] {
   if (!borne.test(text.slice(Math.max(0, index - 40), index))) return [];
-  const towns = [...text.matchAll(names)].filter(
+  const towns = [...text.matchAll(placeNames)].filter(
     ({ 0: name, index: at }) =>
       at > 0 && !namesMonth(name) && plantWords(name).length === 0 && inTown.test(text.slice(0, at)),
   );
