@@ -1,3 +1,4 @@
+import { andWords } from './and-words';
 import type { Say } from './propose';
 import { onePeriod, timeBeside } from './said/one-period';
 import { readPeriods, type SaidPeriod, usedOf } from './said/period';
@@ -74,10 +75,11 @@ export function carriersOf(
 const withoutCommas = (text: string): string =>
   links(text).reduceRight((all, { end }) => (all[end] === ',' ? all.slice(0, end) + all.slice(end + 1) : all), text);
 
+const joints = new RegExp(`[;,.]\\s(?:(?:${andWords})\\s)?`, 'u');
 /** The pieces of a text that each tell a place and its time; none where one of them tells neither. */
 function inTurn(body: string, above: readonly SaidPeriod[]): { text: string; used: TakenPeriod | undefined }[] {
   const found: { text: string; used: TakenPeriod | undefined }[] = [];
-  for (const piece of withoutCommas(body).split(/[;,.]\s(?:(?:and|und|et|y|e|en)\s)?/u)) {
+  for (const piece of withoutCommas(body).split(joints)) {
     const own = readPeriods(piece);
     // What heads the whole is the time of its first piece.
     const periods = found.length === 0 && own.length === 0 ? above : own;

@@ -1,4 +1,5 @@
 import { foldWords } from '../../text';
+import { andWords } from '../and-words';
 import { asFolded } from '../said/as-folded';
 import { confirmedLayout } from '../said/confirmed';
 import { isDateUnit, unitsOfLayout } from '../said/layout';
@@ -23,7 +24,7 @@ export interface SaidOrder {
 
 const links = tellingFinder('afterwards');
 const digits = tellingFinder('digits', 'serial');
-const clauses = /(?:;|,(?=\s(?:and|und|et|e|y|en)?\s?\p{L}{3,14}\s))\s/gu;
+const clauses = new RegExp(`(?:;|,(?=\\s(?:${andWords})?\\s?\\p{L}{3,14}\\s))\\s`, 'gu');
 /** A longer sentence is a muddle. */
 const longest = 400;
 

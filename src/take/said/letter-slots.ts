@@ -1,11 +1,12 @@
 import type { Slot } from '../../maker/types';
 import { foldWords } from '../../text';
+import { andWords } from '../and-words';
 import { tellingFinder } from '../words';
 import { asFolded } from './as-folded';
 
 const finder = tellingFinder('letters', 'month', 'digits', 'ordinal-1', 'ordinal-2');
 /** What ends a part of a description: "a letter for the month", "the second letter is the month (A is January …)". */
-const parts = /[,;:。、+]|[()（）]|\s(?:and|et|und|e|y|en)\s/gu;
+const parts = new RegExp(`[,;:。、+]|[()（）]|\\s(?:${andWords})\\s`, 'gu');
 
 /** "A letter (the month)". */
 const bracketed = /\(([^()]{1,40})\)/gu;

@@ -236,6 +236,7 @@ function ofPlace(where: string): string {
 }
 
 const bearsOrConsists = tellingFinder('bears-code', 'made-up-of', 'is-at');
+const nextClause = new RegExp(`,\\s(?:${andWords})\\s.{0,2000}$`, 'su');
 const joint = new RegExp(`\\s(?:${andWords})\\s`, 'gu');
 /** "On the base of the pocket and comprises a letter and four digits": what is said of the code behind its place. */
 function withoutNext(where: string): string {
@@ -267,7 +268,7 @@ function placeFrom(sentence: string, from: number, farthest: number): SaidWhere 
   let where = sentence
     .slice(begins)
     .replace(/[.;:!?].{0,2000}$/su, '')
-    .replace(/,\s(?:and|et|e|ed|und|y|en)\s.{0,2000}$/su, '')
+    .replace(nextClause, '')
     .replace(/\s?\([^)]{0,60}\)$/, '')
     .trim();
   where = withoutNext(ofPlace(where));

@@ -1,3 +1,4 @@
+import { andWords } from '../and-words';
 import type { Context, Say } from '../propose';
 import type { Role } from '../said/label';
 import { onePeriod } from '../said/one-period';
@@ -9,13 +10,15 @@ import type { Proposal } from '../types';
 import { tellingFinder } from '../words';
 import { dated, has, nothing, type Row, said, saysNothing } from './row';
 
+const joints = new RegExp(`,\\s{0,2}|\\s(?:${andWords})\\s`, 'u');
+
 /** A part and what it is made of, each in a column: the models that it is said of stand in a third. */
 export function constructionOf(row: Row, used: Used, say: Say): Proposal[] {
   const part = partNamed(said(row, 'part'));
   const is = said(row, 'is');
   if (!part || saysNothing(is)) return [];
   const models = said(row, 'model')
-    .split(/,\s{0,2}|\s(?:and|und|et|y|e|en)\s/)
+    .split(joints)
     .filter((name) => /^\p{Lu}/u.test(name));
   return [say({ kind: 'construction', part, is, ...dated(used), ...(models.length > 0 && { models }) })];
 }
