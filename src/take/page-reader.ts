@@ -288,6 +288,7 @@ export class PageReader {
     const whole = { ...words, text: unbroken(words.text) };
     const context = this.context.of(at, 'prose');
     const told = this.prose.read(whole, context, this.found.length, this.heading.section);
+    this.context.tell(told);
     this.found.push(...(told.length > 0 ? told : this.answer(words, at, context)));
   }
 }

@@ -81,8 +81,6 @@ export class ProseReader {
   private ofCodes = false;
   /** The code that the page showed last. */
   private shown: string | null = null;
-  /** The form of a code that the page told last. */
-  private layout: SaidLayout | null = null;
 
   /** `text` is the page's own: what codes look like on it is told anywhere. */
   constructor(
@@ -127,9 +125,8 @@ export class ProseReader {
       return proposal;
     };
     this.date(sentences);
-    const systems = systemsIn(sentences, this.day, above, this.layout ?? context.earlier, this.shown, this.pending);
+    const systems = systemsIn(sentences, this.day, above, context.earlier, this.shown, this.pending);
     this.shown = codeShown(words.text, this.day) ?? this.shown;
-    this.layout = systems.known;
     this.pending = systems.pending;
     for (const { own, doubts, sentences: told } of systems.found) {
       const proposal = add(own, told, doubts);
@@ -164,7 +161,7 @@ export class ProseReader {
         if (own.name !== undefined && !own.used && plant.doubts.length === 0 && this.open.length < mostOpen)
           this.open.push(plant);
       }
-      const ofCode = plants.length === 0 ? this.plantOfExample(text, answered?.code ?? null) : null;
+      const ofCode = plants.length === 0 ? this.plantOfExample(text, answered?.code ?? null, systems.known) : null;
       if (ofCode) this.byExamples.add(add(ofCode.own, [sentence], ofCode.doubts));
       if (plants.length === 0 && retracted.length === 0) this.datePlant(text);
       if (plants.length === 0 && this.corrections.length > 0 && concedes(text).length > 0)
@@ -206,12 +203,12 @@ export class ProseReader {
   }
 
   /** The workshop that a sentence tells beside the date of a code: of its own one, or of that which was asked for. */
-  private plantOfExample(text: string, asked: string | null): ReturnType<typeof plantOfCode> {
+  private plantOfExample(text: string, asked: string | null, known: SaidLayout | null): ReturnType<typeof plantOfCode> {
     const [example, ...more] = readExamples(text, this.day);
     const isAnswer = !example && asked !== null && exactDates(text, this.day).length === 1;
     const code = example?.code ?? (isAnswer ? asked : null);
     const letters = code === null || more.length > 0 ? null : lettersOf(code);
-    const isOfPlants = this.layout?.layout.some((slot) => 'plant' in slot && slot.plant === letters?.length);
+    const isOfPlants = known?.layout.some((slot) => 'plant' in slot && slot.plant === letters?.length);
     return letters !== null && isOfPlants ? plantOfCode(text, letters, example?.start ?? 0, this.makers) : null;
   }
 
