@@ -82,10 +82,12 @@ const startOf = (one: System): string | null => onePeriod(one.used)?.[0] ?? null
  * told without its end ended when the next began. Kept open where an example of it is of later years.
  */
 export function closedByNext(proposals: readonly Proposal[]): Proposal[] {
+  const systems = proposals.filter(isSystem);
+  if (systems.length > mostSystems) return [...proposals];
   const starts = new Map<string | null, string[]>();
-  for (const one of proposals) {
-    const start = isSystem(one) && one.doubts.length === 0 ? startOf(one) : null;
-    if (isSystem(one) && start !== null) starts.set(one.maker, [...(starts.get(one.maker) ?? []), start].sort());
+  for (const one of systems) {
+    const start = one.doubts.length === 0 ? startOf(one) : null;
+    if (start !== null) starts.set(one.maker, [...(starts.get(one.maker) ?? []), start].sort());
   }
   return proposals.map((one) => {
     const [from, to] = (isSystem(one) && onePeriod(one.used)) || [null, null];
