@@ -152,14 +152,9 @@ export function readEntry(entry: Entry, context: Context, day: string): Proposal
   const model = modelOf(head, body, say);
   return (
     (model && [...model, ...partsOfModel(head, body, say)]) ??
-    (context.about.carriers && opensInTime(body) && isOnPiece(body) ? carriersOf(modelNamed(head), body, say) : null)
+    (context.about.carriers && opensInTime(body) && isOnPiece(body) ? carriersOf(head, body, say) : null)
   );
 }
-
-const kinds = tellingFinder('bag-noun');
-/** "Shoulder bags" are no model. */
-const modelNamed = (head: string): string | null =>
-  kinds(head).length > 0 && !/\d|\s\p{Lu}/u.test(head) ? null : head;
 
 /** "1980: 1 – 1,200", on a page of running numbers. */
 function serialOf(head: string, body: string, say: Say): Proposal[] | null {

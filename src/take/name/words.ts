@@ -32,7 +32,8 @@ const diminutives = [/jes?$/u, /tjes?$/u, /chen$/u, /lein$/u];
 const leastRest = 3;
 /** "Merkzettel", "Stempeltafel", "overzichtje": words for notes are made with that for the paper, that for the codes, or made small. */
 const isCompound = (word: string): boolean =>
-  documentEndings.some((ending) => word.endsWith(ending)) ||
+  // "Hexwold-Codes" may open with a name.
+  documentEndings.some((ending) => word.endsWith(ending) && !word.endsWith(`-${ending}`)) ||
   codeBeginnings.some((beginning) => word.length >= beginning.length + leastRest && word.startsWith(beginning)) ||
   diminutives.some((ending) => ending.test(word) && common.has(word.replace(ending, '')));
 export const isCommon = (word: string): boolean => {

@@ -39,7 +39,9 @@ const dashes = /[-–—〜～~]/g;
 
 /** "To 1986" alone at the head of an entry, or closing it: "the main works, to 1986". */
 const opensAnEnd = (text: string, at: number): boolean =>
-  at === 0 ? /^(?:to|au|al|a)\s\d/.test(text) : /,\s$/.test(text.slice(0, at)) && /^to\s\d{4}$/.test(text.slice(at));
+  at === 0
+    ? /^(?:to|au|al|a)\s\d/.test(text.slice(0, 5))
+    : text.length - at === 7 && /^,\sto\s\d{4}$/.test(text.slice(Math.max(0, at - 2)));
 
 /** The years of a folded text and what stands around them, in order; none where it has no year. */
 export function tokensOf(text: string): Token[] {

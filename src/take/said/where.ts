@@ -89,7 +89,8 @@ export function readWhere(sentence: string, ofCodes: boolean): SaidWhere | null 
     );
   }
   // "They bear a code on the inside of the flap".
-  const isBorne = noun && bears(folded).some(({ end }) => end <= noun.start && noun.start - end <= farthestBorne);
+  const isCode = noun && namesCarrier(sentence.slice(noun.start, noun.end)) === null;
+  const isBorne = isCode && bears(folded).some(({ end }) => end <= noun.start && noun.start - end <= farthestBorne);
   const behind = isBorne ? whereFrom(sentence, noun.end, 1) : null;
   if (behind && isOnPiece(behind.where)) return behind;
   // "The code is on a tab": right behind the code, and the place right behind that.
