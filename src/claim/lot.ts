@@ -14,6 +14,7 @@ import {
   rightBehind,
   sourceRange,
   textPattern,
+  topics,
   wordsOf,
 } from '../text';
 import { foldedRange, type Passage, passagesOf, titleOf } from './passage';
@@ -61,8 +62,12 @@ const twoInOne = textPattern(`^\\s?(?:${anyLanguage(asOne)})(?!\\p{L})`);
 
 /** The pieces that a listing's title offers, where it plainly offers two; null where it offers one. */
 export function lotOf(listing: Pick<Listing, 'title' | 'description' | 'text' | 'language'>): Lot | null {
-  const title = titleOf(passagesOf(listing));
-  if (!title) return null;
+  const passages = passagesOf(listing);
+  const title = titleOf(passages);
+  return (title && lotInTitle(title)) ?? lotInWords(passages);
+}
+
+function lotInTitle(title: Passage): Lot | null {
   const bundled = bundleOf(title);
   const named = namedLot(title) ?? (bundled && bundled.pieces.length > 0 ? bundled : null);
   return named ?? countedLot(title) ?? bundled;
@@ -136,6 +141,25 @@ function countedLot({ folded }: Passage): Lot | null {
     ? null
     : { words: sourceRange(folded, found.index, end).words, pieces: [] };
 }
+
+const offered = textPattern(
+  `(?:${phrasePattern(wordsOf('offering')).source})\\s(?:(?:${phrasePattern(wordsOf('possessive', 'this-one')).source})\\s)?$`,
+);
+const offeredBehind = textPattern(`^(?:を|の)(?:${phrasePattern([...topics.offering.ja, '出品', '販売']).source})`);
+/** "I am selling two bags, one Ondrasse and one unbranded": said in the seller's own words, if the title does not. */
+function lotInWords(passages: readonly Passage[]): Lot | null {
+  for (const from of passages.filter(({ field }) => field !== 'title')) {
+    const { text } = from.folded;
+    for (const { index, 0: words } of text.matchAll(everyCount)) {
+      const end = index + words.length;
+      if (twoInOne.test(rightBehind(text, end))) continue;
+      if (offered.test(rightAhead(text, index)) || offeredBehind.test(rightBehind(text, end)))
+        return { words: sourceRange(from.folded, index, end).words, pieces: [] };
+    }
+  }
+  return null;
+}
+const everyCount = phrasePattern(wordsOf('lot'));
 
 /** Of which of a lot's pieces a claim is said: of one, of all, or of none that could be told. */
 export type SaidOf = { piece: string } | 'all' | 'not-placed';

@@ -2,6 +2,7 @@ import type { Listing } from '../listing/types';
 import {
   anyLanguage,
   anyOf,
+  anyWithGaps,
   findPlaces,
   foldedSet,
   foldWords,
@@ -9,11 +10,13 @@ import {
   japanese,
   japaneseHouses,
   jointWords,
+  partWords,
   phrasePattern,
   phraseTest,
   plainWords,
   rightAhead,
   rightBehind,
+  sentenceAround,
   sourceRange,
   textPattern,
   wordsOf,
@@ -150,6 +153,19 @@ const opensHouse = textPattern(`^(?:${anyOf(wordsOf('opens-house-name'))})\\s\\p
 /** "Halvard Finch", "Hollinger & Sohn": two words, or two joined, that no list knows. */
 const twoWords = /^\p{Lu}[\p{L}'’.-]+(?:\s?[&+]\s?|\s)\p{Lu}[\p{L}'’.-]+/u;
 
+const madeByAhead = capitalsBehind(anyWithGaps(jointWords.wasMadeBy));
+const partNamed = phraseTest(Object.entries(partWords).flatMap(([part, words]) => (part === 'body' ? [] : words)));
+/** "Made by Harcombe of Walsall": in a sentence that names no part, which somebody else may have made. */
+function makerInSentence(from: Passage): NamedMaker | null {
+  const found = madeByAhead.exec(from.text);
+  const name = found && namedAsMaker(from, [madeByAhead]);
+  if (!found || name === null || besides.test(foldWords(name).text)) return null;
+  const sentence = sentenceAround(from.text, found.index, found.index);
+  return partNamed.test(foldWords(from.text.slice(sentence.start, found.index)).text) ? null : rangeOf(from.text, name);
+}
+/** A cobbler, an aunt, a hand: no house. */
+const besides = phraseTest(wordsOf('people', 'shop', 'family', 'others-kin'));
+
 interface NamedMaker {
   name: string;
   start: number;
@@ -175,7 +191,8 @@ export function makerNamed(from: Passage, unknown: string | null): NamedMaker | 
   const firm = namedAsMaker(from, [firmAhead]);
   const ofFirm = firm === null ? null : rangeOf(from.text, firm);
   if (ofFirm && namesPiece.test(foldWords(from.text.slice(0, ofFirm.start)).text)) return ofFirm;
-  return isTitle && unknown !== null ? houseOrTwoWords(from, unknown) : null;
+  if (isTitle) return unknown === null ? null : houseOrTwoWords(from, unknown);
+  return makerInSentence(from);
 }
 
 /** A title's unknown words where they have the form of a house's name, or are two, and stand behind what the piece is. */
@@ -211,13 +228,24 @@ const isAllUnknown = (name: string): boolean => isUnknown(name) && findPlaces(na
 /** Whom a passage names as the one who made the piece, behind words that say so. */
 function namedAsMaker({ text }: Passage, ahead: readonly RegExp[]): string | null {
   const named = ahead.flatMap((pattern) => pattern.exec(text)?.[1] ?? [])[0];
-  const words = named?.replace(/[.&]$/, '').split(' ') ?? [];
+  const words = named?.replace(nextSentence, '').replace(/[.&]$/, '').split(' ') ?? [];
   const plain = words.findIndex((word) => !isUnknown(word));
   const name = (plain < 0 ? words : words.slice(0, plain)).join(' ');
   return name === '' || findPlaces(name).length > 0 ? null : name;
 }
 
-const houseInTitle = ({ text }: Passage): string | null => text.match(japaneseHouses)?.[0] ?? null;
+const bagMaker =
+  /(?<![\p{Script=Katakana}\p{Script=Han}ー・])([\p{Script=Katakana}ー]{3,12})(?:鞄|カバン|かばん)(?=[\s　の])/u;
+/** "オノダ鞄 ショルダーバッグ": a word that no list knows, called a maker of bags, and what the piece is behind it. */
+function bagMakerIn(text: string): string | null {
+  const found = bagMaker.exec(text);
+  if (!found || !isUnknown(found[1] as string)) return null;
+  return namesPiece.test(foldWords(text.slice(found.index + found[0].length)).text) ? found[0] : null;
+}
+/** "Marke Rottmeyer. Er hat sie": what stands behind the full stop of a word that is no short form. */
+const nextSentence = /(?<=\p{Ll}{4})\.\s.*$/u;
+
+const houseInTitle = ({ text }: Passage): string | null => text.match(japaneseHouses)?.[0] ?? bagMakerIn(text);
 
 const inTitle = (title: Passage): string | null =>
   namedAsMaker(title, makerAhead) ?? houseInTitle(title) ?? unknownInTitle(title);

@@ -49,10 +49,21 @@ const namesPiece = ({ folded, title }: Passage, { value, foldedStart, foldedEnd 
   isCalledSo(title) &&
   kinds.has(folded.text.slice(foldedStart, foldedEnd));
 
+/** "Cremallera interior", "fermeture intérieure": right behind a part the inside is an adjective, and no lining. */
+const inner = /^inter(?:ior(?:es)?|ieure?s?|n[aoei])$/;
+function withoutInner(text: string, parts: readonly Hit<Part>[]): Hit<Part>[] {
+  return parts.filter(({ value, foldedStart, foldedEnd }, at) => {
+    const before = parts[at - 1];
+    if (value !== 'lining' || !before || !inner.test(text.slice(foldedStart, foldedEnd))) return true;
+    return before.value === 'lining' || text.slice(before.foldedEnd, foldedStart) !== ' ';
+  });
+}
+
 const known = new WeakMap<Passage, Hit<Part>[]>();
 /** The parts that a passage names, looked for once. */
 export function partsIn(from: Passage): Hit<Part>[] {
-  const parts = known.get(from) ?? findParts(from.folded).filter((hit) => !namesPiece(from, hit));
+  const parts =
+    known.get(from) ?? withoutInner(from.folded.text, findParts(from.folded)).filter((hit) => !namesPiece(from, hit));
   known.set(from, parts);
   return parts;
 }

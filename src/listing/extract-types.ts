@@ -82,5 +82,7 @@ export const pageExtractSchema = z.strictObject({
     characters: z.number().int().nonnegative(),
   }),
   picked: z.array(z.strictObject({ field: pickFieldSchema, words: z.string(), where: z.string() })),
+  /** The sentences of the page's footers: a shop's terms stand there. */
+  footer: z.string(),
 });
 export type PageExtract = z.infer<typeof pageExtractSchema>;

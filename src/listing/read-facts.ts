@@ -15,13 +15,13 @@ import { readStateFacts } from './state-facts';
 import type { Listing } from './types';
 import { type ReadHints, readLabelled } from './visible/labelled';
 import { readPick } from './visible/read-pick';
-import { readSaidFacts } from './visible/said-facts';
+import { readFooter, readSaidFacts } from './visible/said-facts';
 import { readStatedMeasures } from './visible/stated-measures';
 import { readTags } from './visible/tags';
 import { isWantedAd } from './wanted';
 
 /** Reads what the words of a page say: labelled values, then its text, title and description. Pure. */
-export function readFacts({ listing, labelled, signs, notes, cut, state, picked }: PageExtract): Listing {
+export function readFacts({ listing, labelled, signs, notes, cut, state, picked, footer }: PageExtract): Listing {
   const draft: Draft = structuredClone(listing);
   draft.problems.push(...notes.map(pageProblem), ...cutProblems(cut));
   const hints: ReadHints = {
@@ -37,6 +37,7 @@ export function readFacts({ listing, labelled, signs, notes, cut, state, picked 
   readStatedMeasures(draft, likeliest(listing.description), hints);
   readTags(labelled, draft);
   const { auction } = readSaidFacts(listing.text, draft, hints);
+  if (!auction) readFooter(footer, draft);
   dropNoValues(draft);
   sayTrader(draft);
   preferOfferedByControl(draft, signs.controls);

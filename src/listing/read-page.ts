@@ -6,6 +6,7 @@ import { type Gathered, gather, type PageOptions } from './gather-page';
 import { hostOf } from './page/address';
 import { maxTitle } from './page/area';
 import { fingerprint } from './page/fingerprint';
+import { footerText } from './page/footer';
 import { isTextFrame } from './page/frames';
 import { Slices, usualBudget } from './page/slices';
 import { joinPieces, visibleText } from './page/visible-text';
@@ -97,7 +98,8 @@ async function readOnce(document: Document, options: PageOptions): Promise<PageE
     photos: photos.links(),
     problems: [],
   };
-  return { listing, labelled: found.labelled.slice(0, 400), signs, notes, cut, state, picked };
+  const labelled = found.labelled.slice(0, 400);
+  return { listing, labelled, signs, notes, cut, state, picked, footer: footerText(snapshot) };
 }
 
 const noteOf = (code: PageNote['code'], where = 'page', count = 0): PageNote => ({ code, where, count });

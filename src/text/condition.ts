@@ -2,7 +2,8 @@ import type { Condition } from '../listing/types';
 import { aheadInClause, clauseAround, isAboutAnother, isNegated, isOnlySeeming, sentenceAround } from './clause';
 import { foldWords, type Said } from './fold';
 import { isOfFormerPart } from './former-part';
-import { tableWords, topicFinder, wordsOf } from './lexicon';
+import { tableWords, topicFinder, topics, wordsOf } from './lexicon';
+import { materialWords } from './material-words';
 import { isNewOfElse } from './new-of-else';
 import { type Hit, phraseFinder, phrasePattern, phraseTest } from './phrases';
 import { Taken } from './taken';
@@ -32,6 +33,9 @@ const boughtBefore = new RegExp(
   `(?:${phrasePattern(wordsOf('bought', 'cost-when')).source})\\s(?:(?:${phrasePattern(wordsOf('an')).source})\\s)?$`,
   'u',
 );
+/** "The leather there is new": of what something is made of, and not of the piece. */
+const material = phraseTest(Object.values(materialWords).flat());
+const anyNoun = phraseTest(wordsOf('bag', 'piece', 'behind-new'));
 /** "From my new handbag". */
 const myBefore = rightBefore(wordsOf('possessive'));
 const boughtBehind = new RegExp(`^\\s(?:${phrasePattern(wordsOf('bought')).source})`, 'u');
@@ -66,6 +70,7 @@ function newOfPiece(text: string, start: number, end: number, opens: boolean): b
   const after = text.slice(end, clause.end);
   // "I bought a new bag", "neu gekauft": of another piece, or of another time.
   if (boughtBefore.test(before) || boughtBehind.test(after) || myBefore.test(before)) return false;
+  if (material.test(before) && before.search(anyNoun) < 0) return false;
   if (nounAfter.test(after)) return true;
   if (andBehind.test(after) && (before.trim() === '' || nounBefore.test(before) || stateBefore.test(before)))
     return true;
@@ -82,6 +87,17 @@ function isAboutThing(text: string, start: number, end: number): boolean {
   // "Unused dust bag": the words belong to the thing right behind them.
   const behind = things.exec(text.slice(end, clause.end));
   return behind !== null && /^\s{0,2}$/.test(text.slice(end, end + behind.index));
+}
+
+const severalAre = rightBefore(
+  Object.values(topics.is)
+    .flatMap((words) => words[1] ?? [])
+    .filter((word) => word !== 'も'),
+);
+/** "The boots are new", "they are unworn": of several things, and the piece is one. */
+function isOfSeveral(text: string, start: number): boolean {
+  const ahead = aheadInClause(text, start);
+  return severalAre.test(ahead) && ahead.search(anyNoun) < 0;
 }
 
 const isFresh = (value: Condition): value is 'new' | 'unused' => value === 'new' || value === 'unused';
@@ -121,6 +137,7 @@ export function findConditions(text: string, opens = false): Said<Condition>[] {
     const negated = isNegated(folded.text, start, end);
     if (bare.has(said) && !negated && !newOfPiece(folded.text, start, end, opens)) continue;
     if (isOfReturn(folded.text, start, end)) continue;
+    if (isFresh(said.value) && isOfSeveral(folded.text, start)) continue;
     if (isFresh(said.value) && isNewOfElse(folded.text, [start, end], said.value, things)) continue;
     if ((said.value === 'worn' || said.value === 'damaged') && isFlawOfCode(folded.text, start)) continue;
     if (isFresh(said.value) && isOnlySeeming(folded.text, start, end)) continue;

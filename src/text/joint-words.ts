@@ -186,6 +186,16 @@ export const firmWord: EachLanguage = [
   'fa\\.|firma|fabrikant|van\\shet\\shuis',
   '',
 ];
+/** Ahead of whoever made the piece, in a sentence. */
+export const wasMadeBy: EachLanguage = [
+  'made by|handmade by|manufactured by|crafted by',
+  'fabriqu[ée]e? par|faite? par|réalisée? par|confectionnée? par',
+  'hergestellt von|gefertigt von|angefertigt von|gemacht von',
+  'fatt[ao] da|prodott[ao] da|realizzat[ao] da',
+  'hech[ao] por|fabricad[ao] por|elaborad[ao] por',
+  'gemaakt door|vervaardigd door',
+  '',
+];
 /** Ahead of a place, known or not: "handmade in Somerset", "en el Rastro". */
 export const inPlace: EachLanguage = [
   '(?:in|at)(?:\\sthe)?|near',

@@ -23,7 +23,7 @@ export function lettersFor(language: string | null): Set<string> {
 }
 
 const about = anyOf(wordsOf('about'));
-const hedged = new RegExp(`(?:${about})\\.?\\s{0,2}$`, 'u');
+const hedged = new RegExp(`(?<!\\p{L})(?:${about})\\.?\\s{0,2}$`, 'u');
 /** What stands between two sides that are measured across each other: "x", "by". On text folded by `foldWords`. */
 export const crossing = new RegExp(`^\\s?(?:[x×*]|${anyWithGaps(asCross)})\\s?$`, 'u');
 const letterBefore = /(?:^|[^\p{L}])\(?([a-z]{1,2})\)?[\s.:=]{0,3}$/u;

@@ -1,6 +1,7 @@
 import { anyLanguage } from './each-language';
 import { withoutLabels } from './measure-label';
 import { readTerm, type Term } from './measure-term';
+import { dimensionLetters } from './measure-words';
 import { sideBySide } from './unit-words';
 
 const between = new RegExp(
@@ -29,6 +30,13 @@ const leastInCode = 100;
 /** A number inside a code or an amount: "MX3015", "#12", "£40". One label letter ("L30") is no code. */
 const glued = /[#£$€¥]\s?$|\d[.,]?$|(?<!\d)[a-z][a-z\d]$|[a-z]\d[a-z]$|(?<=\d)[a-wyz]$|(?<=[a-z])[a-z]$/u;
 
+/** "R20": a letter by itself that names no side. */
+const loneLetter = /(?<![\p{L}\d])([a-z])$/u;
+function isOfNoSide(ahead: string): boolean {
+  const letter = loneLetter.exec(ahead)?.[1];
+  return letter !== undefined && !(letter in dimensionLetters);
+}
+
 /** More numbers than this are a table and no statement of one size; a longer run begins anew. */
 const mostTerms = 24;
 
@@ -52,8 +60,8 @@ export function runsOf(text: string, plain: string): Term[][] {
       (/(?<!\d)\d $/.test(plain.slice(Math.max(0, term.start - 3), term.start)) ||
         /^ \d(?![\d.,])/.test(plain.slice(term.end, term.end + 3)));
     const inCode = term.value >= leastInCode && codeAhead.test(plain.slice(Math.max(0, term.start - 4), term.start));
-    if (joint || (!digit && !inCode && !glued.test(plain.slice(Math.max(0, term.start - 3), term.start))))
-      run.push(term);
+    const ahead = plain.slice(Math.max(0, term.start - 3), term.start);
+    if (joint || (!digit && !inCode && !glued.test(ahead) && !isOfNoSide(ahead))) run.push(term);
     starts.lastIndex = Math.max(term.end, match.index + 1);
   }
   found.push(run);

@@ -35,11 +35,13 @@ const told: Record<MessyPart, string> = {
   'wayfarers set aside': 'written with those, set aside before any reader ran on them, opened once and mended since',
   pilgrims: 'into a sixth of them a founded doubt, with their truth before any reader ran on them, and tuned on since',
   'pilgrims set aside': 'written with those, set aside before any reader ran on them, opened once and mended since',
+  settlers: 'into three of them a founded doubt, with their truth before any reader ran on them, and tuned on since',
+  'settlers set aside': 'written with those, set aside before any reader ran on them, opened once and mended since',
   'guests set aside': 'written with those, set aside before any reader ran on them, opened once and mended since',
 };
 
 const day = (which: MessyPart) =>
-  /^(?:neighbours|guests|townsfolk|lodgers|wayfarers|pilgrims)/.test(which) ? '2026-11-30' : '2026-11-29';
+  /^(?:neighbours|guests|townsfolk|lodgers|wayfarers|pilgrims|settlers)/.test(which) ? '2026-11-30' : '2026-11-29';
 
 /** How often what was planted is not told; nothing where nothing was. */
 function missedOf(scores: readonly { planted: boolean; missed: boolean }[]): string {
@@ -95,6 +97,7 @@ export async function printMessy(): Promise<void> {
   await printSet('lodgers');
   await printSet('wayfarers');
   await printSet('pilgrims');
+  await printSet('settlers');
   await printCallers('callers');
   if (process.env.LISTING_PART !== 'all') return;
   await printSet('set aside');
@@ -107,5 +110,6 @@ export async function printMessy(): Promise<void> {
   await printSet('lodgers set aside');
   await printSet('wayfarers set aside');
   await printSet('pilgrims set aside');
+  await printSet('settlers set aside');
   await printCallers('callers set aside');
 }

@@ -18,7 +18,8 @@ import { shortClaim } from '../unit/claim/listing-of';
  * reader ran; twelve (`Random(20261203)`) are set aside. `townsfolk.json` has both: all that its 48 pages say, and into
  * twelve of them one thing was written that founds a doubt; sixteen (`Random(20261204)`) are set aside. `lodgers.json`
  * came after that, of the same make: something in six of its 36, and twelve (`Random(20261205)`) set aside; so did
- * `wayfarers.json` (`Random(20261206)`) and `pilgrims.json` (`Random(20261207)`).
+ * `wayfarers.json` (`Random(20261206)`) and `pilgrims.json` (`Random(20261207)`). The 27 of `settlers.json` are plain ads
+ * and small shops; into three of them something was written, and nine (`Random(20261208)`) are set aside.
  */
 
 const read = (name: string) => readFileSync(new URL(name, import.meta.url), 'utf8');
@@ -42,6 +43,7 @@ const [strangers, passersBy] = [tableOf('strangers.json'), tableOf('passers-by.j
 const [neighbours, guests] = [tableOf('neighbours.json'), tableOf('guests.json')];
 const [townsfolk, lodgers] = [tableOf('townsfolk.json'), tableOf('lodgers.json')];
 const [wayfarers, pilgrims] = [tableOf('wayfarers.json'), tableOf('pilgrims.json')];
+const settlers = tableOf('settlers.json');
 const messyTruths: Truths = {
   ...first,
   ...later,
@@ -53,6 +55,7 @@ const messyTruths: Truths = {
   ...lodgers,
   ...wayfarers,
   ...pilgrims,
+  ...settlers,
 };
 
 /** A page of which only doubts are told. */
@@ -87,6 +90,8 @@ const parts = {
   'wayfarers set aside': () => asideOf(wayfarers),
   pilgrims: () => seenOf(pilgrims),
   'pilgrims set aside': () => asideOf(pilgrims),
+  settlers: () => seenOf(settlers),
+  'settlers set aside': () => asideOf(settlers),
 };
 export type MessyPart = keyof typeof parts;
 export const messyPages = (which: MessyPart): string[] => parts[which]();

@@ -1,13 +1,17 @@
 import { findAvailability, isOfOneVariant } from '../../text/availability';
 import { findBids } from '../../text/bids';
 import { findConditions } from '../../text/condition';
+import { foldWords } from '../../text/fold';
 import { findItemCodes } from '../../text/item-code';
 import { labelOf } from '../../text/label';
 import { splitLabelled } from '../../text/label-words';
 import { withoutLegends } from '../../text/legend';
+import { wordsOf } from '../../text/lexicon';
 import { findMemberSince } from '../../text/member-since';
 import { tellsSum } from '../../text/offer-words';
 import { findPayment } from '../../text/payment';
+import { phraseTest } from '../../text/phrases';
+
 import { findRatings } from '../../text/rating';
 import { findReturns } from '../../text/returns';
 import { findSalesCounts } from '../../text/sales-count';
@@ -54,6 +58,21 @@ export function readSaidFacts(text: string, draft: Draft, hints: ReadHints): { a
     if (line.length <= 600) readTerms(line, draft, hints, isNearSeller(lines, index, draft), own[index] === line);
   }
   return { auction: readAuction(lines, draft, hints) };
+}
+
+/** "What dealers sell may go back": the house speaks of those who sell there. */
+const ofOthers = phraseTest(wordsOf('those-who-sell'));
+/**
+ * Within how many days a piece may go back, as a shop's footer says it where nothing else on the page speaks of returns. The
+ * terms of a market, which names a seller beside itself, are not the seller's, and what a footer refuses may be said of
+ * other goods.
+ */
+export function readFooter(footer: string, draft: Draft): void {
+  const seller = likeliest(draft.seller.name);
+  if (draft.returns.length > 0 || (seller !== '' && !footer.includes(seller))) return;
+  for (const line of footer.split('\n'))
+    for (const { value, words } of ofOthers.test(foldWords(line).text) ? [] : findReturns(line))
+      if (value.accepted && value.days !== null) propose(draft.returns, { ...value, words }, from('footer', 0.4));
 }
 
 /** Whether a line stands under a heading for the seller, or names the seller. */

@@ -203,6 +203,7 @@ import supposed from './supposed.json' with { type: 'json' };
 import takenFrom from './taken-from.json' with { type: 'json' };
 import thereAre from './there-are.json' with { type: 'json' };
 import thisOne from './this-one.json' with { type: 'json' };
+import thoseWhoSell from './those-who-sell.json' with { type: 'json' };
 import through from './through.json' with { type: 'json' };
 import toldMe from './told-me.json' with { type: 'json' };
 import unreadable from './unreadable.json' with { type: 'json' };
@@ -467,4 +468,5 @@ export const topics = {
   degree,
   dried,
   feels,
+  'those-who-sell': thoseWhoSell,
 } satisfies Record<string, Lexicon>;

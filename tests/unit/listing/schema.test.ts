@@ -77,6 +77,7 @@ describe('what the page script hands over', () => {
     state: { things: [{ a: 'b' }], texts: ['x'] },
     cut: { nodesRead: null, attributes: 0, characters: 0 },
     picked: [{ field: 'title', words: 'a', where: 'b' }],
+    footer: 'a',
   };
   const form = pageExtractSchema.omit({ listing: true });
   const changed = (path: (string | number)[], value: unknown): unknown => {
