@@ -84,6 +84,7 @@ const without: Record<string, string> = {
   'inPlace ja': 'its word stands behind the place',
   'allOfIt ja': 'what is of one material is named',
   'wasMade ja': 'the verb stands behind the date, among those of making',
+  'wasMadeBy ja': 'the verb stands behind the maker: it is the row madeBehind',
   'madeAtEnd en': 'the verb stands before the date',
   'madeAtEnd fr': 'the verb stands before the date',
   'madeAtEnd it': 'the verb stands before the date',
