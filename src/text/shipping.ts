@@ -24,8 +24,8 @@ export function findShipping(text: string): Said<ShippingTerms>[] {
   if (found.length > 0) return found;
   const named = folded.text.search(stated);
   // "Ophalen of versturen voor 6,95": a verb says it where a sum follows.
-  const first = named >= 0 ? named : Math.max(folded.text.search(shippingSum), folded.text.search(sumOfShipping));
-  if (first < 0) return [];
+  const first = [named, folded.text.search(shippingSum), folded.text.search(sumOfShipping)].find((at) => at >= 0);
+  if (first === undefined) return [];
   const from = Math.max(
     folded.text.lastIndexOf('\n', first) + 1,
     folded.text.lastIndexOf('. ', first) + 1,
