@@ -88,6 +88,14 @@ const isDenied = (text: string, from: number, to: number): boolean =>
   text[to] !== ':' &&
   (isNegated(text, from, to) || deniedBehind.test(rightBehind(text, to)) || isNotAllowed(text, from, to));
 
+/** A refusal with what makes it one, where that stands apart from the word: "les retours ne sont pas possibles". */
+function wholeRefusal(text: string, from: number, to: number): { from: number; to: number } {
+  const after = rightBehind(text, to);
+  const behind = (notAllowedBehind.exec(after) ?? deniedBehind.exec(after))?.[0].trimEnd().length ?? 0;
+  if (behind > 0) return { from, to: to + behind };
+  return { from: from - (notAllowedAhead.exec(rightAhead(text, from))?.[0].length ?? 0), to };
+}
+
 /** Return terms said in a text. A denied "returns accepted" is a refusal; refusals hold whatever stands before them. */
 export function findReturns(text: string): Said<ReturnTerms>[] {
   const folded = foldWords(text);
@@ -132,6 +140,7 @@ export function findReturns(text: string): Said<ReturnTerms>[] {
     .sort((a, b) => a.from - b.from)
     .map(({ accepted, from, to }) => {
       const days = accepted ? daysAround(folded.text, from, to) : null;
-      return { value: { accepted, days }, ...sourceRange(folded, from, to) };
+      const whole = accepted ? { from, to } : wholeRefusal(folded.text, from, to);
+      return { value: { accepted, days }, ...sourceRange(folded, whole.from, whole.to) };
     });
 }
