@@ -22,9 +22,10 @@ export function findShipping(text: string): Said<ShippingTerms>[] {
     words,
   }));
   if (found.length > 0) return found;
-  const named = folded.text.search(stated);
   // "Ophalen of versturen voor 6,95": a verb says it where a sum follows.
-  const first = [named, folded.text.search(shippingSum), folded.text.search(sumOfShipping)].find((at) => at >= 0);
+  const first = [stated, shippingSum, sumOfShipping]
+    .map((pattern) => folded.text.search(pattern))
+    .find((at) => at >= 0);
   if (first === undefined) return [];
   const from = Math.max(
     folded.text.lastIndexOf('\n', first) + 1,

@@ -53,8 +53,7 @@ export function ordersIn(sentence: Sentence): SaidOrder[] {
 function clausesOf(text: string): string[] {
   const cuts = [...text.matchAll(clauses)].filter(({ index, 0: joint }) => {
     const behind = text.slice(index + joint.length, index + joint.length + 24);
-    const opens = withoutPeriods(behind).periods.some(({ start }) => start <= 4) || (links(behind)[0]?.start ?? 9) <= 4;
-    return opens;
+    return withoutPeriods(behind).periods.some(({ start }) => start <= 4) || (links(behind)[0]?.start ?? 9) <= 4;
   });
   const starts = [0, ...cuts.map(({ index, 0: joint }) => index + joint.length)];
   return starts.map((start, at) => text.slice(start, cuts[at]?.index ?? text.length));

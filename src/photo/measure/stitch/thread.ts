@@ -53,7 +53,7 @@ function drawnAt(strip: Strip, fold: Folded, on: number): Shape | null {
   const reach = Math.min(strip.aside, fold.pitch * beside);
   const starts = fold.starts.map((start) => start + on * fold.pitch);
   const { columns, rows, common, means } = foldRow(strip, starts, reach);
-  const { ground } = grounded(strip, fold);
+  const ground = groundOf(strip, fold);
   const stands = common.map((value, at) => value + means[Math.floor(at / columns)]! - ground);
   const highest = stands.reduce((most, value) => Math.max(most, Math.abs(value)), 0);
   const height = Array.from({ length: rows }, (_, row) =>
