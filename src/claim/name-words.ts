@@ -49,6 +49,7 @@ function unknownWords({ folded, text: source }: Passage, others: readonly string
     const behind = match.index + match[0].length;
     const said = sourceRange(folded, match.index, behind);
     if (!/\p{L}{3}/u.test(match[0]) || places.some(({ start, end }) => start < said.end && said.start < end)) return [];
+    if (isTag(source, said)) return [];
     const ahead = rightAhead(folded.text, match.index);
     if (placeAhead.test(ahead)) return [];
     const next = /^[\s-]{0,3}(\p{L}{1,20})/u.exec(rightBehind(folded.text, behind))?.[1] ?? '';
@@ -56,6 +57,10 @@ function unknownWords({ folded, text: source }: Passage, others: readonly string
     return [{ ...said, next, opensSentence }];
   });
 }
+/** "[VDS] Busta", "(WTS)": a few capitals in brackets say what is done with the piece. Common practice, no source. */
+const tag = /^[[(【]\p{Lu}{2,4}[\])】]$/u;
+const isTag = (source: string, { start, end }: { start: number; end: number }): boolean =>
+  start > 0 && tag.test(source.slice(start - 1, end + 1));
 /** A name stands early; the rest of a novel is not searched for one. */
 const longest = 3_000;
 

@@ -9,6 +9,14 @@ describe('a name that no file knows', () => {
     ['レザー トート 山際製作所', '山際製作所'],
     ['Bag by Oriel Thackeray', 'Oriel Thackeray'],
     ['Brown leather satchel', null],
+    ['[VDS] Sac Aubrac 28', 'Aubrac'],
+    ['(WTS) Halvard satchel', 'Halvard'],
+    ['VDS sac Aubrac 28', 'Aubrac'],
+    ['[AFS] brown leather satchel', null],
+    // A whole name in brackets is one, also in capitals.
+    ['[Aubrac] sac 28', 'Aubrac'],
+    ['[AUBRAC] sac 28', 'AUBRAC'],
+    ['AFT satchel', 'AFT'],
   ])('in a title: %s', (title, name) => expect(likely(title)).toBe(name));
   it('in a text, behind a word for a brand', () => {
     expect(likely('Brown bag', 'A bag of the brand Thornaby, of leather.')).toBe('Thornaby');
