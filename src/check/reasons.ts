@@ -39,6 +39,7 @@ export interface ReasonData {
   'fewer-than-two-dates': None;
   'no-date-before-stamping': { maker: string };
   'no-code-quoted': None;
+  'no-code-denied': None;
   'no-code-to-compare': None;
   'stamping-not-sure': { maker: string; span: Span };
   'photos-not-read': { unread: number; of: number; cause: Within | null };

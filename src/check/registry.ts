@@ -6,6 +6,7 @@ import { claimedDatesAgree } from './claimed-dates-agree';
 import { claimsChanged } from './claims-changed';
 import { codeAgainstClaimedDate } from './code-against-claimed-date';
 import { codeBeforeStamping } from './code-before-stamping';
+import { codeDenied } from './code-denied';
 import { codeFitsMaker } from './code-fits-maker';
 import { codeShown } from './code-shown';
 import { codeSlotPossible } from './code-slot-possible';
@@ -79,6 +80,7 @@ const all = [
   plantInUse,
   codeBeforeStamping,
   codeShown,
+  codeDenied,
   codesAgree,
   stampEvenness,
   boughtAfterMaking,

@@ -58,6 +58,7 @@ export const reasons: ReasonWords = {
   'fewer-than-two-dates': () => 'das Angebot nennt weniger als zwei Zeiten',
   'no-date-before-stamping': ({ maker }) => `das Angebot nennt keine Zeit, bevor ${maker} stempelte`,
   'no-code-quoted': () => 'das Angebot zitiert keinen Code',
+  'no-code-denied': () => 'das Angebot sagt nicht, dass kein Code da ist',
   'no-code-to-compare': () => 'in keinem Foto wurde ein Code zum Vergleich gelesen',
   'stamping-not-sure': ({ maker, span }, kit) =>
     `ob ${maker} zu der Zeit (${kit.span(span)}) stempelte, ist nicht sicher`,

@@ -48,6 +48,7 @@ export const reasons: ReasonWords = {
   'fewer-than-two-dates': () => 'the listing gives fewer than two dates',
   'no-date-before-stamping': ({ maker }) => `the listing claims no date before ${maker} stamped`,
   'no-code-quoted': () => 'the listing quotes no code',
+  'no-code-denied': () => 'the listing does not say that there is no code',
   'no-code-to-compare': () => 'no code was read from a photo to compare with',
   'stamping-not-sure': ({ maker, span }, kit) => `${maker} did not surely stamp at ${kit.span(span)}`,
   'another-offer': ({ offer }) =>

@@ -16,7 +16,7 @@ const slots: Record<PlaceOfCode, string> = {
   serial: 'die laufende Nummer',
   check: 'das Prüfzeichen',
 };
-export const code: WordsFor<'codes-agree' | 'code-shown' | 'code-fits-maker' | 'code-slot-possible'> = {
+export const code: WordsFor<'codes-agree' | 'code-denied' | 'code-shown' | 'code-fits-maker' | 'code-slot-possible'> = {
   'codes-agree': {
     title: 'Der gezeigte Code ist der zitierte',
     failureTitle: 'Das Angebot zitiert einen anderen Code, als das Foto zeigt',
@@ -28,6 +28,16 @@ export const code: WordsFor<'codes-agree' | 'code-shown' | 'code-fits-maker' | '
     innocent:
       'Vielleicht wurde ein abgenutzter Stempel falsch abgeschrieben, ein anderes Zeichen zitiert oder der Text eines früheren Angebots übernommen.',
     settles: 'Ein scharfes Foto des Stempels, und der Code, wie ihn der Verkäufer liest.',
+  },
+  'code-denied': {
+    title: 'Wo der Verkäufer keinen Code findet, ist keiner zu sehen',
+    failureTitle: 'Ein Foto zeigt einen Code, wo der Verkäufer keinen findet',
+    rule: 'Wer keinen Code findet, zeigt keinen. Er ist leicht zu übersehen, und was ein Foto zeigt, kann ein anderes Zeichen sein.',
+    statement: ({ shown, denied }, kit) =>
+      `${kit.sentence(codeShown(shown, kit))}, aber der Verkäufer findet keinen Code: ${kit.quote(denied)}.`,
+    innocent:
+      'Vielleicht hat er ihn übersehen oder hält ihn nicht für einen Datumscode; es kann auch ein Zeichen eines Reißverschlusses oder einer Reparatur sein.',
+    settles: 'Ein Foto, auf dem zu sehen ist, wo am Stück das Zeichen sitzt.',
   },
   'code-shown': {
     title: 'Ein Code ist zu sehen oder zitiert',

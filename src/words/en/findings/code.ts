@@ -8,7 +8,7 @@ import { claimed } from '../dates';
 const expectedSaid = (expected: Expected): string =>
   expected.kind === 'plant' ? `a workshop on file: ${expected.codes}` : expectedWords(expected);
 
-export const code: WordsFor<'codes-agree' | 'code-shown' | 'code-fits-maker' | 'code-slot-possible'> = {
+export const code: WordsFor<'codes-agree' | 'code-denied' | 'code-shown' | 'code-fits-maker' | 'code-slot-possible'> = {
   'codes-agree': {
     title: 'The code shown is the code quoted',
     failureTitle: 'The listing quotes another code than the photo shows',
@@ -20,6 +20,16 @@ export const code: WordsFor<'codes-agree' | 'code-shown' | 'code-fits-maker' | '
     innocent:
       'The seller may have mistyped a worn stamp, quoted another mark of the piece, or copied the text of an earlier listing.',
     settles: 'A sharp photo of the stamp, and the code as the seller reads it.',
+  },
+  'code-denied': {
+    title: 'No code is shown where the seller finds none',
+    failureTitle: 'A photo shows a code where the seller finds none',
+    rule: 'A seller who finds no code shows none. It is easily overlooked, and what a photo shows may be another mark.',
+    statement: ({ shown, denied }, kit) =>
+      `${kit.sentence(codeShown(shown, kit))}, but the seller finds no code: ${kit.quote(denied)}.`,
+    innocent:
+      'The seller may have overlooked it, or take it for something other than a date code; it may be a mark of a zip or a repair.',
+    settles: 'A photo that shows where on the piece the mark sits.',
   },
   'code-shown': {
     title: 'A code is shown or quoted',
