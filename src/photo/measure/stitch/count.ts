@@ -60,7 +60,7 @@ export function findStitches(grey: GreyImage, from: Point, to: Point, off: numbe
     .flatMap((row) => looks(grey, marked, row, within))
     .filter(({ strip, fold }) => besideOf(strip, fold, 0) < limits.cloth);
   looked.sort((a, b) => worthOf(b.fold) - worthOf(a.fold));
-  const straight = looked.slice(0, 3).map((first) => straightened(grey, first, within));
+  const straight = looked.slice(0, 3).map((first) => straightened(grey, first));
   straight.sort((a, b) => worthOf(b.fold) - worthOf(a.fold));
   // One that is far behind does not come to the front by a finer pitch.
   const near = straight.filter(({ fold }) => worthOf(fold) >= worthOf(straight[0]!.fold) * 0.8);
@@ -100,11 +100,7 @@ function looks(grey: GreyImage, marked: Strip, row: Row, within: number): { stri
 }
 
 /** The row moved at either end, by a fifth of the pitch and then less, to where its stitches are most alike. */
-function straightened(
-  grey: GreyImage,
-  looked: { strip: Strip; fold: Folded },
-  within: number,
-): { strip: Strip; fold: Folded } {
+function straightened(grey: GreyImage, looked: { strip: Strip; fold: Folded }): { strip: Strip; fold: Folded } {
   let best = looked;
   const { pitch, swell } = looked.fold;
   for (const step of [pitch * 0.14, pitch * 0.06]) {
@@ -120,7 +116,7 @@ function straightened(
       [0, -1],
     ] as const) {
       const [from, to] = [strip.place(0, first * step), strip.place(strip.length, last * step)];
-      const moved = stripAlong(grey, from, to, within * 1.3 + pitch * 2.2, narrow(pitch));
+      const moved = stripAlong(grey, from, to, pitch * pastEnds + 2, Math.max(2, pitch * besideThread));
       if (moved === null) continue;
       const fold = folded(moved, pitch, swell);
       if (fold.likeness > best.fold.likeness) best = { strip: moved, fold };
@@ -135,10 +131,13 @@ function straightened(
  */
 const besideThread = 0.45;
 
+/** Pitches by which a folded row may reach past the strip's marked points on either side, at most. */
+const pastEnds = 0.125;
+
 /** The row between the strip's marked points folded by a pitch; the stitches stand in its middle. */
 function folded(strip: Strip, pitch: number, swell: number): Folded {
   const reach = Math.min(strip.aside, pitch * besideThread);
-  const count = Math.max(2, Math.floor(strip.length / pitch + 0.25));
+  const count = Math.max(2, Math.floor(strip.length / pitch + 2 * pastEnds));
   const from = strip.before + (strip.length - count * pitch) / 2;
   return { ...foldRow(strip, startsOf(from, count, pitch, swell), reach), pitch, swell, reach };
 }
