@@ -20,6 +20,8 @@ A photo's path is seen from the folder of MARKS.json, or else from where the com
   back                four corners of the front, then four of the back: "turned" or "upright"
   seam-off            four corners of a panel, then two points of the seam that cuts it: the step along the seam
   count, pitch, evenness, slant   two points, the first and last hole of a row of stitches; stitch, px, share of the pitch, degree
+  skipped             the same two points: how many of the stitches that were counted are missing, or passed over by a loose thread; "where" has the holes
+                      before and after each such place, two by two
   lab                 a patch (its middle, two corners of a box, or a polygon); it needs a white; L, a, b, the uncertainty in de2000
   difference          two patches, the first half of the points and the second
   white               measures nothing: a white card or object, for the lab and difference of its photo

@@ -5,6 +5,7 @@ import { colourScene } from './colour-truth';
 import type { PanelScene, PanelWish } from './panel-truth';
 import { byHand, type Grade } from './photographed';
 import { chance } from './random';
+import { type Sewing, skipped, worn } from './sewing';
 import { lamps } from './spectra';
 import type { StitchScene } from './stitch-truth';
 
@@ -27,18 +28,20 @@ const marked = (how: (typeof hows)[number], image: PixelImage, seed: number) => 
   return (points: readonly Point[]): Point[] => (how === 'exact' ? [...points] : byHand(points, image, draw));
 };
 
-type DrawStitches = (seed: number, grade: Grade, stitched: boolean) => Promise<StitchScene>;
+type DrawStitches = (seed: number, grade: Grade, stitched: boolean, sewing?: Sewing) => Promise<StitchScene>;
 type DrawPanel = (seed: number, grade: Grade, wish: PanelWish) => Promise<PanelScene>;
 
 export async function tallyStitches(tally: Tally, draw: DrawStitches, grade: Grade, seed: number): Promise<void> {
   const scene = await draw(seed, grade, true);
   for (const how of hows) {
     const points = marked(how, scene.image, seed)(scene.line);
-    const [own, pitch] = measureMarks(scene.image, [
+    const [own, pitch, gone] = measureMarks(scene.image, [
       { what: 'count', points },
       { what: 'pitch', points },
-    ]) as [Measure, Measure];
+      { what: 'skipped', points },
+    ]) as [Measure, Measure, Measure];
     count(tally, `count right, ${how}`, own.value === scene.count);
+    count(tally, 'a stitch missing where none is', (gone.value ?? 0) !== 0);
     if (own.value === null) continue;
     count(
       tally,
@@ -55,6 +58,40 @@ export async function tallyStitches(tally: Tally, draw: DrawStitches, grade: Gra
   for (const how of hows) {
     const [own] = measureMarks(bare.image, [{ what: 'count', points: marked(how, bare.image, seed)(bare.line) }]);
     count(tally, 'a count without stitches', own!.value !== null);
+  }
+}
+
+/** Rows that lack one to three stitches, and rubbed ones that lack none; what is told of them, and what becomes of their count. */
+export async function tallySkipped(tally: Tally, draw: DrawStitches, grade: Grade, seed: number): Promise<void> {
+  for (const [name, sewing] of [
+    ['with gaps', skipped(seed)],
+    ['worn', worn(seed)],
+  ] as const) {
+    const { image, line, count: places, threads } = await draw(seed, grade, true, sewing);
+    const missing = places - threads.length;
+    for (const how of hows) {
+      const points = marked(how, image, seed)(line);
+      const [own, gone] = measureMarks(image, [
+        { what: 'count', points },
+        { what: 'skipped', points },
+      ]) as [Measure, Measure];
+      count(tally, `count right, ${name}`, own.value === places);
+      if (own.value !== null)
+        count(
+          tally,
+          `count within its uncertainty, ${name}`,
+          Math.abs((own.value as number) - places) <= own.uncertainty!,
+        );
+      if (missing === 0) count(tally, 'a stitch missing where none is', (gone.value ?? 0) !== 0);
+      else count(tally, 'missing stitches said', (gone.value ?? 0) !== 0);
+      if (gone.value === null) continue;
+      count(tally, `missing right, ${name}, of what is told`, gone.value === missing);
+      count(
+        tally,
+        `missing within its uncertainty, ${name}`,
+        Math.abs((gone.value as number) - missing) <= gone.uncertainty!,
+      );
+    }
   }
 }
 

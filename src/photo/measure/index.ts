@@ -18,6 +18,7 @@ const takes: Readonly<Record<Measurable, (points: number) => boolean>> = {
   pitch: (points) => points === 2,
   evenness: (points) => points === 2,
   slant: (points) => points === 2,
+  skipped: (points) => points === 2,
   lab: () => true,
   difference: (points) => points >= 2 && points % 2 === 0,
 };
@@ -63,6 +64,7 @@ function measureOf(
     case 'pitch':
     case 'evenness':
     case 'slant':
+    case 'skipped':
       return measureStitches(what, photo, points, off);
     default:
       return quadsOf(what, points).every(isInOrder)

@@ -13,6 +13,7 @@ export const measurable = [
   'pitch',
   'evenness',
   'slant',
+  'skipped',
   'lab',
   'difference',
 ] as const;
@@ -48,6 +49,7 @@ export type NotMeasured =
   | 'small'
   | 'blurred'
   | 'no-stitches'
+  | 'not-each'
   | 'no-repeat'
   | 'no-axis'
   | 'staggered'

@@ -32,6 +32,18 @@ export function measureWords({ what, value, uncertainty, unit, why }: Omit<HandM
   return words.units[isOfPitch ? 'pitch' : unit](words.value(said, off));
 }
 
+/** How far along its row each gap lies, from the first point; empty where none is told. */
+export function gapsAlong(measured: readonly HandMeasure[]): string[] {
+  const [from, to] = measured.find(({ what }) => what === 'count')?.where?.points ?? [];
+  const skipped = measured.find(({ what }) => what === 'skipped');
+  if (!from || !to || !skipped?.value || !skipped.where) return [];
+  const [across, down] = [to.x - from.x, to.y - from.y];
+  const along = skipped.where.points.map(
+    ({ x, y }) => ((x - from.x) * across + (y - from.y) * down) / (across ** 2 + down ** 2),
+  );
+  return along.flatMap((share, at) => (at % 2 === 0 ? [kit.percent((share + (along[at + 1] ?? share)) / 2)] : []));
+}
+
 /** Decimals that show so many digits of a number, at most four. */
 const decimals = (value: number, digits: number): number =>
   Math.min(4, Math.max(0, digits - 1 - Math.floor(Math.log10(Math.abs(value) || 1))));

@@ -117,7 +117,7 @@ function ofPanel(mark: Placed, room: Room, what: 'back' | 'motif-off' | 'seam-of
 }
 
 function stitches(mark: Placed, room: Room): HandMeasure[] {
-  const measures = at(room, mark, ['count', 'pitch', 'evenness', 'slant'], mark.points);
+  const measures = at(room, mark, ['count', 'pitch', 'evenness', 'slant', 'skipped'], mark.points);
   const [count, pitch] = measures;
   if (count?.value === null) return [count];
   const row = pitch?.where?.points;

@@ -1,4 +1,5 @@
 import type { GreyImage, Point } from '../../types';
+import { mean } from '../mean';
 import { besideOf, unrestBeside } from './beside';
 import { type Fold, type Folded, foldRow, startsOf } from './fold';
 import { findRows, leastPitch, type Row } from './row';
@@ -15,6 +16,8 @@ export interface Stitches {
   pitchWithin: number;
   /** First hole and last. */
   ends: [Point, Point];
+  /** Each hole from first to last, samples of the strip. */
+  holes: readonly number[];
   strip: Strip;
   fold: Folded;
   /** What the decision rested on: likeness of the stitches to each other, and how much of it goes on beside them. */
@@ -24,7 +27,8 @@ export interface Stitches {
 
 /**
  * Least likeness of the stitches to each other, by how many there are (few must be more alike), how much of it may go on
- * beside them (`cloth`: before the row is looked at closely), the share of them that may be alike in nothing, how
+ * beside them (`cloth`: before the row is looked at closely), the share of them that may be alike in nothing, and how
+ * many may be skipped where so many others are so much alike, how
  * restless the ground may be beside them (by how many there are), by how much less they may be alike once the row is
  * parted, and likeness from which they are no stairs of pixels. Found on drawn rows, and on photographs of number plates,
  * where letters stand in rows.
@@ -34,6 +38,9 @@ const limits = {
   few: 0.9,
   beside: 0.085,
   odd: 0.05,
+  skipped: 3,
+  besideSkipped: 5,
+  alikeBesideSkipped: 0.6,
   cloth: 0.3,
   ground: 1.2,
   fewGround: 2.5,
@@ -169,8 +176,7 @@ function settle(strip: Strip, fold: Folded, within: number): Settled | null {
   const { alike, likeness } = withoutEmptyEnds(strip, fold, within);
   const cells = alike.length;
   const enough = limits.alike + limits.few / cells ** 1.5;
-  const odd = alike.filter((alike) => alike < leastOdd).length / cells;
-  const beside = likeness < enough || odd > limits.odd ? 1 : besideOf(strip, fold, 1);
+  const beside = likeness < enough || areOdd(alike) ? 1 : besideOf(strip, fold, 1);
   const ground = limits.ground - limits.fewGround / cells;
   if (beside > limits.beside || unrestBeside(strip, fold) > ground) return null;
   const run = runOf(strip, fold, within);
@@ -186,6 +192,14 @@ function settle(strip: Strip, fold: Folded, within: number): Settled | null {
     worth: worthOf(fold),
     sewn: isSewn(strip, parted),
   };
+}
+
+/** Whether too many are like none of the others; a few stitches that were skipped are, where all others are much alike. */
+function areOdd(alike: readonly number[]): boolean {
+  const others = alike.filter((one) => one >= leastOdd);
+  const odd = alike.length - others.length;
+  if (odd <= limits.odd * alike.length) return false;
+  return odd > limits.skipped || others.length < limits.besideSkipped || mean(others) < limits.alikeBesideSkipped;
 }
 
 /**
@@ -219,6 +233,7 @@ function measured(strip: Strip, { starts, sure }: Run, pitch: number, alike: num
     countWithin: sure && alike > 0.6 ? 0 : 1,
     pitch: (last - first) / count,
     pitchWithin: (pitch * 0.3) / count + pitch * 0.004,
+    holes: starts,
     ends: [strip.place(first - strip.before, 0), strip.place(last - strip.before, 0)] as [Point, Point],
   };
 }

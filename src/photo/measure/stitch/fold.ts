@@ -173,3 +173,9 @@ export function likeness(one: Float64Array, other: Float64Array): number {
   }
   return square > 0 && otherSquare > 0 ? product / Math.sqrt(square * otherSquare) : 0;
 }
+
+/** How much of a drawing a cell holds: 1 all of it, 0 nothing. */
+export function shareOf(cell: Float64Array, drawing: Float64Array): number {
+  const whole = drawing.reduce((sum, value) => sum + value * value, 0);
+  return whole > 0 ? cell.reduce((sum, value, at) => sum + value * drawing[at]!, 0) / whole : 0;
+}

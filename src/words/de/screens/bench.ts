@@ -99,6 +99,7 @@ export const benchStrings: ScreenWords['bench'] = {
   judges:
     'Ein Maß für sich beurteilt nichts: Es wird gegen die Datei eines Herstellers gehalten, und Spuren des Alters dagegen, dass etwas neu heißt.',
   value: (value, off) => (off === null ? value : `${value} ± ${off}`),
+  gapsAlong: (places) => `bei ${places} der Reihe, vom ersten Punkt an`,
   against: (number) => `gegen Markierung ${number}`,
   turned: 'um 180° gedreht: ein Stück Stoff',
   upright: 'aufrecht: zwei Stücke',
@@ -159,6 +160,7 @@ export const benchStrings: ScreenWords['bench'] = {
     pitch: 'Länge eines Stichs',
     evenness: 'Ungleichmäßigkeit der Stiche',
     slant: 'Neigung der Stiche',
+    skipped: 'Darunter fehlende Stiche',
     lab: 'Farbe (CIELAB)',
     difference: 'Farbabstand (CIEDE2000)',
     length: 'Länge',
@@ -201,6 +203,7 @@ export const benchStrings: ScreenWords['bench'] = {
     small: 'zu klein',
     blurred: 'zu unscharf',
     'no-stitches': 'keine Stiche vom Grund zu unterscheiden',
+    'not-each': 'einzelne Stiche heben sich nicht genug ab',
     'no-repeat': 'kein Rapport zu erkennen',
     'no-axis': 'keine Spiegelachse zu erkennen',
     staggered: 'das Muster ist versetzt, darum lässt es sich nicht sagen',

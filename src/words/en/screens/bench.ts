@@ -99,6 +99,7 @@ export const benchStrings = {
   judges:
     'A measure by itself judges nothing: it is held against a maker’s file, and signs of age against what is called new.',
   value: (value: string, off: string | null) => (off === null ? value : `${value} ± ${off}`),
+  gapsAlong: (places: string) => `at ${places} of the row’s length, from its first point`,
   against: (number: number) => `against mark ${number}`,
   turned: 'turned by 180°: one length of cloth',
   upright: 'upright: two pieces',
@@ -157,6 +158,7 @@ export const benchStrings = {
     pitch: 'Length of a stitch',
     evenness: 'Unevenness of the stitches',
     slant: 'Slant of the stitches',
+    skipped: 'Stitches missing among them',
     lab: 'Colour (CIELAB)',
     difference: 'Difference of colour (CIEDE2000)',
     length: 'Length',
@@ -199,6 +201,7 @@ export const benchStrings = {
     small: 'too small',
     blurred: 'too blurred',
     'no-stitches': 'no stitches told from their ground',
+    'not-each': 'single stitches do not stand out enough',
     'no-repeat': 'no repeat told',
     'no-axis': 'no mirror axis told',
     staggered: 'the pattern is staggered, so it cannot be told',
