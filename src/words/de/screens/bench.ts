@@ -211,7 +211,7 @@ export const benchStrings: ScreenWords['bench'] = {
     'alike-both-ways': 'das Muster sieht in beiden Lagen gleich aus',
     'not-the-same-pattern': 'nicht dasselbe Muster',
     'no-white': 'kein Weiß auf diesem Foto, darum keine Farbangabe',
-    clipped: 'zu hell oder zu dunkel: Licht ist verloren',
+    clipped: 'zu hell, zu dunkel oder zu kräftig: Licht ist verloren',
     uneven: 'keine gleichmäßige Farbe',
     'no-panel': 'markiere zuerst die Fläche',
     'no-length': 'gib die Länge zwischen den Punkten an',

@@ -209,7 +209,7 @@ export const benchStrings = {
     'alike-both-ways': 'the pattern looks the same both ways up',
     'not-the-same-pattern': 'not the same pattern',
     'no-white': 'no white on this photo, so colours are not told',
-    clipped: 'too bright or too dark: light is lost',
+    clipped: 'too bright, too dark or too vivid: light is lost',
     uneven: 'not one even colour',
     'no-panel': 'mark the panel first',
     'no-length': 'say the length between its points',
