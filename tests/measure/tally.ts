@@ -111,12 +111,13 @@ export async function tallyPanel(tally: Tally, draw: DrawPanel, grade: Grade, se
   for (const how of hows) {
     const hand = marked(how, scene.image, seed);
     const points = hand(scene.corners);
-    const [x, y, mirror, motif] = measureMarks(scene.image, [
+    const [x, y, mirror, edges, motif] = measureMarks(scene.image, [
       { what: 'repeat-x', points },
       { what: 'repeat-y', points },
       { what: 'mirror-off', points },
+      { what: 'edges-off', points },
       { what: 'motif-off', points: [...points, ...hand([scene.motif])] },
-    ]) as [Measure, Measure, Measure, Measure];
+    ]) as [Measure, Measure, Measure, Measure, Measure];
     for (const [own, truth] of [
       [x, scene.repeatX * across],
       [y, scene.repeatY * down],
@@ -137,6 +138,10 @@ export async function tallyPanel(tally: Tally, draw: DrawPanel, grade: Grade, se
     else if (Math.abs(wish.off) > 0.03) count(tally, `off by 5 to 10%, found, ${how}`, surely(mirror));
     if (scene.axis && typeof mirror.value === 'number')
       count(tally, `axis within its uncertainty, ${how}`, heldBy(mirror, scene.off, scene.staggered ? 0.25 : 0.5));
+    if (scene.axis && typeof edges.value === 'number')
+      count(tally, `edges within their uncertainty, ${how}`, heldBy(edges, 2 * scene.off, 1));
+    if (!scene.axis || scene.staggered) count(tally, 'edges told that cannot be', edges.value !== null);
+    else if (wish.off === 0) count(tally, `edges cut alike, called off, ${how}`, surely(edges));
     if (scene.staggered) count(tally, 'a motif told in a staggered pattern', motif.value !== null);
     else if (scene.axis && typeof motif.value === 'number')
       count(tally, `motif within its uncertainty, ${how}`, heldBy(motif, scene.motifOff, 1));

@@ -11,6 +11,7 @@ const takes: Readonly<Record<Measurable, (points: number) => boolean>> = {
   'repeat-x': (points) => points === 4,
   'repeat-y': (points) => points === 4,
   'mirror-off': (points) => points === 4,
+  'edges-off': (points) => points === 4,
   'motif-off': (points) => points === 5 || points === 8,
   back: (points) => points === 8,
   'seam-off': (points) => points === 6,

@@ -66,7 +66,10 @@ function scaleAmong(marks: readonly Placed[]): Scale | null {
 function measuresOf(mark: Placed, room: Room): HandMeasure[] {
   switch (mark.kind) {
     case 'panel':
-      return [...at(room, mark, ['repeat-x', 'repeat-y', 'mirror-off'], mark.points), ...sides(mark, room.known)];
+      return [
+        ...at(room, mark, ['repeat-x', 'repeat-y', 'mirror-off', 'edges-off'], mark.points),
+        ...sides(mark, room.known),
+      ];
     case 'back':
       return ofPanel(mark, room, 'back');
     case 'motif':

@@ -153,6 +153,7 @@ export const benchStrings: ScreenWords['bench'] = {
     'repeat-x': 'Rapport quer',
     'repeat-y': 'Rapport hoch',
     'mirror-off': 'Spiegelachse neben der Mitte',
+    'edges-off': 'Linke und rechte Kante, neben gespiegeltem Schnitt um',
     'motif-off': 'Motiv neben der Mitte',
     back: 'Muster hinten',
     'seam-off': 'Versatz an der Naht',

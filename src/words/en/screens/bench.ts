@@ -151,6 +151,7 @@ export const benchStrings = {
     'repeat-x': 'Repeat across',
     'repeat-y': 'Repeat down',
     'mirror-off': 'Mirror axis off the middle',
+    'edges-off': 'Left and right edge, off a mirrored cut by',
     'motif-off': 'Motif off the middle',
     back: 'Back’s pattern',
     'seam-off': 'Step across the seam',
