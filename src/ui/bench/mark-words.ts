@@ -18,13 +18,15 @@ export function measureWords({ what, value, uncertainty, unit, why }: Omit<HandM
   const words = strings.bench;
   if (value === null) return words.notMeasured(named(words.why, why ?? ''));
   if (value === 'turned' || value === 'upright') return words[value];
-  const off = uncertainty === null ? null : kit.number(uncertainty, decimals(uncertainty, 2));
+  // Stitches and letters are whole, however sure their number is.
+  const isWhole = unit === 'stitch' || unit === 'letter';
+  const shown = isWhole && Number.isInteger(uncertainty) ? 0 : decimals(uncertainty ?? 0, 2);
+  const off = uncertainty === null ? null : kit.number(uncertainty, shown);
   if (typeof value !== 'number') {
     const [l, a, b] = value.map((part) => kit.number(part, 1));
     return words.value(words.lab(l ?? '', a ?? '', b ?? ''), off);
   }
-  // Stitches and letters are whole, however sure their number is.
-  const fine = unit === 'stitch' || unit === 'letter' ? 0 : uncertainty ? decimals(uncertainty, 2) : decimals(value, 3);
+  const fine = isWhole ? 0 : uncertainty ? decimals(uncertainty, 2) : decimals(value, 3);
   // What rounds to nothing has no sign.
   const said = kit.number(Number(value.toFixed(fine)) || 0, fine);
   if (unit === null) return words.value(said, off);

@@ -8,6 +8,7 @@ const words = (value: number, uncertainty: number | null, unit: 'letter' | 'stit
 test('what is counted is whole', () => {
   expect(words(7, 0, 'letter')).toMatch(/^7(?![.,\d])/);
   expect(words(7, 0, 'stitch')).toMatch(/^7(?![.,\d])/);
+  expect(words(7, 1, 'stitch')).toBe('7 ± 1');
 });
 
 test('what rounds to nothing has no sign', () => {

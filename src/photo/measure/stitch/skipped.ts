@@ -52,21 +52,24 @@ export function skippedIn(strip: Strip, holes: readonly number[], pitch: number)
   };
   const places: Skipped['places'] = [];
   let [missing, unclear] = [0, 0];
+  // What was told of a stitch is not told again of the holes beside it.
+  const settled = new Set<number>();
   for (let at = 1; at < count - 1; at++) {
     const gone = drawn.isBelow(at, limits.drawn) && tone.isBelow(at, limits.tone);
-    if ((gone || tone.isBelow(at, limits.bare)) && isSteady(at)) {
-      places.push([at, at + 1]);
-      missing++;
-    } else if (drawn.of(at) < limits.drawn.share || tone.of(at) < limits.bare.share) unclear++;
+    const isBare = (gone || tone.isBelow(at, limits.bare)) && isSteady(at);
+    if (!isBare && drawn.of(at) >= limits.drawn.share && tone.of(at) >= limits.bare.share) continue;
+    settled.add(at);
+    if (isBare) places.push([at, at + 1]);
+    if (isBare) missing++;
+    else unclear++;
   }
-  const isBare = (at: number): boolean => places.some(([from, to]) => from === at && to === at + 1);
-  const bare = Array.from({ length: count }, (_, at) => isBare(at));
   for (let at = 0; at < count - 1; at++) {
+    if (over.of(at) >= limits.hole.share) continue;
     const lies = [tone.of(at), between[at]! / usual, tone.of(at + 1)].every((share) => share > limits.thread);
     if (over.isBelow(at, limits.hole) && lies) {
       places.push([at, at + 2]);
       missing++;
-    } else if (over.of(at) < limits.hole.share && !bare[at] && !bare[at + 1]) unclear++;
+    } else if (!settled.has(at) && !settled.has(at + 1)) unclear++;
   }
   const isTold =
     ((drawn.tells(limits.drawn) && tone.tells(limits.tone)) || tone.tells(limits.bare)) && over.tells(limits.hole);
