@@ -16,10 +16,13 @@ MARKS.json: [{"file": PHOTO, "marks": [{"what": WHAT, "points": [[x, y], …]}]}
 A photo's path is seen from the folder of MARKS.json, or else from where the command is run.
   repeat-x, repeat-y  four corners of a panel, clockwise from its top left; px, the panel being as wide as its top and bottom on the average
   mirror-off          four corners: how far the nearest upright mirror axis lies off the middle; share of the repeat, right positive
+  edges-off           four corners: by how much farther from an axis the left edge cuts the pattern than the right one; 0 where they cut it at mirrored places
   motif-off           four corners, then the middle of one motif (or its four corners): how far the nearest motif lies off the middle
   back                four corners of the front, then four of the back: "turned" or "upright"
   seam-off            four corners of a panel, then two points of the seam that cuts it: the step along the seam
   count, pitch, evenness, slant   two points, the first and last hole of a row of stitches; stitch, px, share of the pitch, degree
+  skipped             the same two points: how many of the stitches that were counted are missing, or passed over by a loose thread; "where" has the holes
+                      before and after each such place, two by two
   lab                 a patch (its middle, two corners of a box, or a polygon); it needs a white; L, a, b, the uncertainty in de2000
   difference          two patches, the first half of the points and the second
   white               measures nothing: a white card or object, for the lab and difference of its photo

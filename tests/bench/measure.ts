@@ -8,7 +8,16 @@ import { chance } from '../measure/random';
 import { secondPanelScene } from '../measure/second/panels';
 import { secondStitchScene } from '../measure/second/stitches';
 import { stitchScene } from '../measure/stitch-truth';
-import { count, lampNames, type Tally, tallyChange, tallyColour, tallyPanel, tallyStitches } from '../measure/tally';
+import {
+  count,
+  lampNames,
+  type Tally,
+  tallyChange,
+  tallyColour,
+  tallyPanel,
+  tallySkipped,
+  tallyStitches,
+} from '../measure/tally';
 
 /** Photographs of each kind; the committed figures say how many they were taken on. */
 const scenes = Number(process.env.MEASURE_SCENES ?? 30);
@@ -31,6 +40,7 @@ export async function bench(): Promise<void> {
       const tally: Tally = new Map();
       for (const seed of seedsOf(part)) {
         await tallyStitches(tally, stitches, grade, seed);
+        await tallySkipped(tally, stitches, grade, seed);
         await tallyPanel(tally, panel, grade, seed);
       }
       columns[grade] = tally;

@@ -2,13 +2,15 @@ import type { PixelImage, Point } from '../../src/photo/types';
 import { smoothNoise } from './noise';
 import { aslant, type Grade, type Paint, photograph } from './photographed';
 import { type Chance, chance } from './random';
+import { type Sewing, sound, type Thread } from './sewing';
 
 export interface StitchScene {
   image: PixelImage;
   /** From the first hole to the last; without stitches the line that a hand would draw. */
   line: [Point, Point];
-  /** 0: no stitches. */
+  /** Places from hole to hole, also those that were skipped; 0: no stitches. */
   count: number;
+  threads: Thread[];
   /** Mean length of a stitch in the photo, pixels. */
   pitch: number;
   ground: string;
@@ -18,7 +20,12 @@ type Rgb = readonly [number, number, number];
 const grounds = ['grain', 'smooth', 'twill', 'canvas', 'print', 'ribs'] as const;
 
 /** A row of 3 to 30 stitches on leather or cloth, or the same place without them. */
-export async function stitchScene(seed: number, grade: Grade, stitched: boolean): Promise<StitchScene> {
+export async function stitchScene(
+  seed: number,
+  grade: Grade,
+  stitched: boolean,
+  sewing: Sewing = sound,
+): Promise<StitchScene> {
   const draw = chance(seed * 7 + (stitched ? 1 : 2));
   const [width, height] = draw.share() < 0.5 ? [720, 540] : [540, 720];
   const view = aslant(width, height, grade, draw);
@@ -40,7 +47,8 @@ export async function stitchScene(seed: number, grade: Grade, stitched: boolean)
   const base = draw.between(50, 190);
   const tint = [draw.between(0.85, 1.1), draw.between(0.75, 1), draw.between(0.5, 0.95)];
   const cloth = groundOf(kind, base, tint, pitch, draw);
-  const thread = threadOf(base, draw.between(...contrast), count, pitch, draw);
+  const threads = stitched ? sewing(count) : [];
+  const thread = threadOf(base, draw.between(...contrast), count, threads, pitch, draw);
   const edgeAt = draw.share() < 0.5 ? draw.between(0.9, 2.2) * pitch * (draw.share() < 0.5 ? -1 : 1) : null;
   const paint: Paint = (at) => {
     const [dx, dy] = [at.x - start.x, at.y - start.y];
@@ -57,7 +65,7 @@ export async function stitchScene(seed: number, grade: Grade, stitched: boolean)
   const image = await photograph(view, paint, grade, draw);
   const line: [Point, Point] = [view.seen(start), view.seen(end)];
   const seenLength = Math.hypot(line[1].x - line[0].x, line[1].y - line[0].y);
-  return { image, line, count: stitched ? count : 0, pitch: seenLength / count, ground: kind };
+  return { image, line, count: stitched ? count : 0, threads, pitch: seenLength / count, ground: kind };
 }
 
 const scaled = ([r, g, b]: Rgb, by: number): Rgb => [r * by, g * by, b * by];
@@ -91,7 +99,14 @@ function groundOf(kind: (typeof grounds)[number], base: number, tint: number[], 
 }
 
 /** Threads as capsules with a round shine, twist, a shadow at their side, and holes at their ends. */
-function threadOf(base: number, contrast: number, count: number, pitch: number, draw: Chance) {
+function threadOf(
+  base: number,
+  contrast: number,
+  count: number,
+  threads: readonly Thread[],
+  pitch: number,
+  draw: Chance,
+) {
   const bright = base + contrast < 245 && (base < 75 || draw.share() < 0.6);
   const tone = bright ? base + contrast : base - contrast;
   const tint = [draw.between(0.9, 1.1), draw.between(0.85, 1.05), draw.between(0.6, 1.05)];
@@ -110,12 +125,13 @@ function threadOf(base: number, contrast: number, count: number, pitch: number, 
   return (along: number, across: number, ground: Rgb): Rgb => {
     const cell = Math.floor(along / pitch);
     let colour = ground;
-    for (let at = Math.max(0, cell - 1); at <= Math.min(count - 1, cell + 1); at++) {
-      const [dx, dy, glow] = jitter[at]!;
-      const x = along / pitch - at - 0.5 - dx!;
-      const middle = (x * lean * pitch) / 1 + dy! * pitch;
+    for (const { from, to, left } of threads) {
+      if (to < cell - 1 || from > cell + 1) continue;
+      const [dx, dy, glow] = jitter[from]!;
+      const x = along / pitch - (from + to) / 2 - dx!;
+      const middle = (x * lean * pitch) / (to - from) + dy! * pitch;
       const y = across - middle;
-      const past = Math.max(0, Math.abs(x) * pitch - (share * pitch - wide) / 2);
+      const past = Math.max(0, Math.abs(x) * pitch - ((to - from - 1 + share) * pitch - wide) / 2);
       const away = Math.hypot(past, y);
       const under = Math.hypot(past, y - wide * 0.35);
       if (under < wide * 0.75) colour = scaled(colour, 1 - shadow);
@@ -123,12 +139,13 @@ function threadOf(base: number, contrast: number, count: number, pitch: number, 
         const round = Math.sqrt(1 - (away / (wide / 2)) ** 2);
         const twisted = 1 + twist * Math.sin((x * pitch * 2 * Math.PI) / (wide * 0.9) + (y / wide) * 4);
         const value = tone * (0.78 + 0.24 * round) * twisted * (1 + glow!);
-        colour = [value * tint[0]!, value * tint[1]!, value * tint[2]!];
+        colour = colour.map((part, channel) => part + (value * tint[channel]! - part) * left) as unknown as Rgb;
       }
     }
     if (hole > 0) {
       const near = Math.round(along / pitch);
-      if (near >= 0 && near <= count) {
+      const isCovered = threads.some(({ from, to }) => from < near && near < to);
+      if (near >= 0 && near <= count && !isCovered) {
         const away = Math.hypot(along - near * pitch, across);
         if (away < wide * 0.42) colour = scaled(colour, 1 - hole);
       }

@@ -5,6 +5,7 @@ import { colourScene } from './colour-truth';
 import type { PanelScene, PanelWish } from './panel-truth';
 import { byHand, type Grade } from './photographed';
 import { chance } from './random';
+import { type Sewing, skipped, worn } from './sewing';
 import { lamps } from './spectra';
 import type { StitchScene } from './stitch-truth';
 
@@ -27,18 +28,20 @@ const marked = (how: (typeof hows)[number], image: PixelImage, seed: number) => 
   return (points: readonly Point[]): Point[] => (how === 'exact' ? [...points] : byHand(points, image, draw));
 };
 
-type DrawStitches = (seed: number, grade: Grade, stitched: boolean) => Promise<StitchScene>;
+type DrawStitches = (seed: number, grade: Grade, stitched: boolean, sewing?: Sewing) => Promise<StitchScene>;
 type DrawPanel = (seed: number, grade: Grade, wish: PanelWish) => Promise<PanelScene>;
 
 export async function tallyStitches(tally: Tally, draw: DrawStitches, grade: Grade, seed: number): Promise<void> {
   const scene = await draw(seed, grade, true);
   for (const how of hows) {
     const points = marked(how, scene.image, seed)(scene.line);
-    const [own, pitch] = measureMarks(scene.image, [
+    const [own, pitch, gone] = measureMarks(scene.image, [
       { what: 'count', points },
       { what: 'pitch', points },
-    ]) as [Measure, Measure];
+      { what: 'skipped', points },
+    ]) as [Measure, Measure, Measure];
     count(tally, `count right, ${how}`, own.value === scene.count);
+    count(tally, 'a stitch missing where none is', (gone.value ?? 0) !== 0);
     if (own.value === null) continue;
     count(
       tally,
@@ -58,6 +61,40 @@ export async function tallyStitches(tally: Tally, draw: DrawStitches, grade: Gra
   }
 }
 
+/** Rows that lack one to three stitches, and rubbed ones that lack none; what is told of them, and what becomes of their count. */
+export async function tallySkipped(tally: Tally, draw: DrawStitches, grade: Grade, seed: number): Promise<void> {
+  for (const [name, sewing] of [
+    ['with gaps', skipped(seed)],
+    ['worn', worn(seed)],
+  ] as const) {
+    const { image, line, count: places, threads } = await draw(seed, grade, true, sewing);
+    const missing = places - threads.length;
+    for (const how of hows) {
+      const points = marked(how, image, seed)(line);
+      const [own, gone] = measureMarks(image, [
+        { what: 'count', points },
+        { what: 'skipped', points },
+      ]) as [Measure, Measure];
+      count(tally, `count right, ${name}`, own.value === places);
+      if (own.value !== null)
+        count(
+          tally,
+          `count within its uncertainty, ${name}`,
+          Math.abs((own.value as number) - places) <= own.uncertainty!,
+        );
+      if (missing === 0) count(tally, 'a stitch missing where none is', (gone.value ?? 0) !== 0);
+      else count(tally, 'missing stitches said', (gone.value ?? 0) !== 0);
+      if (gone.value === null) continue;
+      count(tally, `missing right, ${name}, of what is told`, gone.value === missing);
+      count(
+        tally,
+        `missing within its uncertainty, ${name}`,
+        Math.abs((gone.value as number) - missing) <= gone.uncertainty!,
+      );
+    }
+  }
+}
+
 /** What a panel of each seed is to be: a third have no axis, a third of those with one are straight, the others off by 1 to 10%. */
 function wishOf(seed: number): PanelWish & { axis: boolean } {
   const draw = chance(seed * 3 + 1);
@@ -74,12 +111,13 @@ export async function tallyPanel(tally: Tally, draw: DrawPanel, grade: Grade, se
   for (const how of hows) {
     const hand = marked(how, scene.image, seed);
     const points = hand(scene.corners);
-    const [x, y, mirror, motif] = measureMarks(scene.image, [
+    const [x, y, mirror, edges, motif] = measureMarks(scene.image, [
       { what: 'repeat-x', points },
       { what: 'repeat-y', points },
       { what: 'mirror-off', points },
+      { what: 'edges-off', points },
       { what: 'motif-off', points: [...points, ...hand([scene.motif])] },
-    ]) as [Measure, Measure, Measure, Measure];
+    ]) as [Measure, Measure, Measure, Measure, Measure];
     for (const [own, truth] of [
       [x, scene.repeatX * across],
       [y, scene.repeatY * down],
@@ -100,6 +138,10 @@ export async function tallyPanel(tally: Tally, draw: DrawPanel, grade: Grade, se
     else if (Math.abs(wish.off) > 0.03) count(tally, `off by 5 to 10%, found, ${how}`, surely(mirror));
     if (scene.axis && typeof mirror.value === 'number')
       count(tally, `axis within its uncertainty, ${how}`, heldBy(mirror, scene.off, scene.staggered ? 0.25 : 0.5));
+    if (scene.axis && typeof edges.value === 'number')
+      count(tally, `edges within their uncertainty, ${how}`, heldBy(edges, 2 * scene.off, 1));
+    if (!scene.axis || scene.staggered) count(tally, 'edges told that cannot be', edges.value !== null);
+    else if (wish.off === 0) count(tally, `edges cut alike, called off, ${how}`, surely(edges));
     if (scene.staggered) count(tally, 'a motif told in a staggered pattern', motif.value !== null);
     else if (scene.axis && typeof motif.value === 'number')
       count(tally, `motif within its uncertainty, ${how}`, heldBy(motif, scene.motifOff, 1));

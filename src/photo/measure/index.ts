@@ -11,6 +11,7 @@ const takes: Readonly<Record<Measurable, (points: number) => boolean>> = {
   'repeat-x': (points) => points === 4,
   'repeat-y': (points) => points === 4,
   'mirror-off': (points) => points === 4,
+  'edges-off': (points) => points === 4,
   'motif-off': (points) => points === 5 || points === 8,
   back: (points) => points === 8,
   'seam-off': (points) => points === 6,
@@ -18,6 +19,7 @@ const takes: Readonly<Record<Measurable, (points: number) => boolean>> = {
   pitch: (points) => points === 2,
   evenness: (points) => points === 2,
   slant: (points) => points === 2,
+  skipped: (points) => points === 2,
   lab: () => true,
   difference: (points) => points >= 2 && points % 2 === 0,
 };
@@ -63,6 +65,7 @@ function measureOf(
     case 'pitch':
     case 'evenness':
     case 'slant':
+    case 'skipped':
       return measureStitches(what, photo, points, off);
     default:
       return quadsOf(what, points).every(isInOrder)

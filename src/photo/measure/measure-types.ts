@@ -6,6 +6,7 @@ export const measurable = [
   'repeat-x',
   'repeat-y',
   'mirror-off',
+  'edges-off',
   'motif-off',
   'back',
   'seam-off',
@@ -13,6 +14,7 @@ export const measurable = [
   'pitch',
   'evenness',
   'slant',
+  'skipped',
   'lab',
   'difference',
 ] as const;
@@ -48,6 +50,7 @@ export type NotMeasured =
   | 'small'
   | 'blurred'
   | 'no-stitches'
+  | 'not-each'
   | 'no-repeat'
   | 'no-axis'
   | 'staggered'
@@ -64,7 +67,7 @@ export const measureSchema = z.strictObject({
   value: z.union([z.number(), z.enum(['turned', 'upright']), z.tuple([z.number(), z.number(), z.number()]), z.null()]),
   /** Half-width within which the true value lies in 95 of 100 cases; null where nothing was measured, or for a word. */
   uncertainty: z.number().nonnegative().nullable(),
-  /** `share`: of the repeat (`mirror-off`, `motif-off`, `seam-off`) or of the pitch (`evenness`). `de2000`: steps of CIEDE2000. */
+  /** `share`: of the repeat (`mirror-off`, `edges-off`, `motif-off`, `seam-off`) or of the pitch (`evenness`). `de2000`: steps of CIEDE2000. */
   unit: z.enum(['px', 'share', 'stitch', 'degree', 'de2000']).nullable(),
   /** Where it was measured, after the marks' ends and corners went to the holes and edges that they were set near. */
   where: whereSchema.nullable(),

@@ -1,5 +1,6 @@
 import type { HandMeasure } from '../../photo';
-import { measureName, measureWords } from './mark-words';
+import { kit, strings } from '../../words';
+import { gapsAlong, measureName, measureWords } from './mark-words';
 
 /** What was measured at one mark, each with its unit and how far off it may be; or why it was not measured. */
 export const Measures = ({ measured }: { measured: readonly HandMeasure[] }) =>
@@ -8,8 +9,16 @@ export const Measures = ({ measured }: { measured: readonly HandMeasure[] }) =>
       {measured.map((one) => (
         <div key={one.what} data-what={one.what} data-value={one.value === null ? 'none' : 'told'}>
           <dt>{measureName(one)}</dt>
-          <dd>{measureWords(one)}</dd>
+          <dd>
+            {measureWords(one)}
+            {one.what === 'skipped' && <GapsAlong measured={measured} />}
+          </dd>
         </div>
       ))}
     </dl>
   );
+
+const GapsAlong = ({ measured }: { measured: readonly HandMeasure[] }) => {
+  const gaps = gapsAlong(measured);
+  return gaps.length === 0 ? null : <small>{strings.bench.gapsAlong(kit.list(gaps))}</small>;
+};

@@ -1,5 +1,6 @@
 import type { Grade } from '../photographed';
 import { chance } from '../random';
+import { type Sewing, sound } from '../sewing';
 import type { StitchScene } from '../stitch-truth';
 import { drawn, held, hex, taken3 } from './svg';
 
@@ -7,7 +8,12 @@ const fine = 3;
 const grounds = ['pebbles', 'plain', 'basket', 'herringbone', 'dots', 'checks'] as const;
 
 /** A row of stitches as a vector picture: threads with a light and a dark side, holes, on grounds of their own. */
-export async function secondStitchScene(seed: number, grade: Grade, stitched: boolean): Promise<StitchScene> {
+export async function secondStitchScene(
+  seed: number,
+  grade: Grade,
+  stitched: boolean,
+  sewing: Sewing = sound,
+): Promise<StitchScene> {
   const draw = chance(seed * 31 + (stitched ? 3 : 4));
   const [width, height] = draw.share() < 0.5 ? [760, 570] : [570, 760];
   const count = draw.whole(3, 30);
@@ -27,14 +33,15 @@ export async function secondStitchScene(seed: number, grade: Grade, stitched: bo
   const thick = Math.max(1.4, Math.min(draw.between(0.18, 0.34) * pitch, pitch - long + 1.5));
   const slant = draw.share() < 0.4 ? draw.between(-24, 24) : 0;
   const parts: string[] = [];
+  const threads = stitched ? sewing(count) : [];
   if (stitched) {
-    for (let at = 0; at < count; at++) {
-      const x = (at + 0.5) * pitch + draw.normal() * 0.025 * pitch;
+    for (const { from, to, left } of threads) {
+      const x = ((from + to) / 2) * pitch + draw.normal() * 0.025 * pitch;
       const y = draw.normal() * 0.02 * pitch;
       const own = tone * (1 + draw.normal() * 0.03);
-      const half = Math.max(0.2, (long - thick) / 2);
+      const half = Math.max(0.2, ((to - from - 1) * pitch + long - thick) / 2);
       const bar = (dy: number, wide: number, colour: string): string =>
-        `<line x1="${x - half}" y1="${y + dy}" x2="${x + half}" y2="${y + dy}" stroke="${colour}" stroke-width="${wide}" stroke-linecap="round" transform="rotate(${slant} ${x} ${y})"/>`;
+        `<line x1="${x - half}" y1="${y + dy}" x2="${x + half}" y2="${y + dy}" stroke="${colour}" stroke-width="${wide}" stroke-linecap="round" stroke-opacity="${left}" transform="rotate(${slant / (to - from)} ${x} ${y})"/>`;
       parts.push(
         bar(thick * 0.3, thick, `rgba(0,0,0,${draw.between(0.1, 0.35)})`),
         bar(0, thick, hex(own, own * 0.95, own * 0.85)),
@@ -42,10 +49,12 @@ export async function secondStitchScene(seed: number, grade: Grade, stitched: bo
       );
     }
     if (draw.share() < 0.7) {
-      for (let at = 0; at <= count; at++)
+      for (let at = 0; at <= count; at++) {
+        if (threads.some(({ from, to }) => from < at && at < to)) continue;
         parts.push(
           `<circle cx="${at * pitch}" cy="0" r="${thick * 0.38}" fill="rgba(10,5,0,${draw.between(0.3, 0.7)})"/>`,
         );
+      }
     }
   }
   const edge = draw.share() < 0.45 ? draw.between(1, 2.4) * pitch * (draw.share() < 0.5 ? 1 : -1) : null;
@@ -68,6 +77,7 @@ export async function secondStitchScene(seed: number, grade: Grade, stitched: bo
     image,
     line,
     count: stitched ? count : 0,
+    threads,
     pitch: Math.hypot(line[1].x - line[0].x, line[1].y - line[0].y) / count,
     ground: kind,
   };

@@ -14,6 +14,11 @@ export interface Patch {
 const lights = Float64Array.from({ length: 256 }, (_, step) => lightOf(step));
 /** Steps next to the ends count as ends: JPEG blurs the edge. */
 const [blackest, brightest] = [1, 253];
+/**
+ * A step from which the brightest channel of a colour tells that another at its end lost light: the colour is more vivid
+ * than the photo's own three can make it. In what is darker, no more was lost than cannot be seen.
+ */
+const vividFrom = 40;
 const mostPixels = 20_000;
 
 /** The middle half of a patch's pixels by brightness, as light: glints, holes and dust lie outside. Null with fewer than 12 pixels. */
@@ -31,7 +36,9 @@ export function readPatch(image: PixelImage, outline: readonly Point[]): Patch |
   let [kept, clipped] = [0, 0];
   at.forEach((from, place) => {
     const steps = [0, 1, 2].map((channel) => image.data[from + channel]!);
-    if (Math.max(...steps) > brightest || Math.max(...steps) < blackest) clipped++;
+    const most = Math.max(...steps);
+    const isVivid = most >= vividFrom && Math.min(...steps) <= blackest;
+    if (most > brightest || most < blackest || isVivid) clipped++;
     if (order[place]! < low || order[place]! > high) return;
     steps.forEach((step, channel) => {
       sum[channel]! += lights[step]!;

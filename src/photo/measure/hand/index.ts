@@ -66,7 +66,10 @@ function scaleAmong(marks: readonly Placed[]): Scale | null {
 function measuresOf(mark: Placed, room: Room): HandMeasure[] {
   switch (mark.kind) {
     case 'panel':
-      return [...at(room, mark, ['repeat-x', 'repeat-y', 'mirror-off'], mark.points), ...sides(mark, room.known)];
+      return [
+        ...at(room, mark, ['repeat-x', 'repeat-y', 'mirror-off', 'edges-off'], mark.points),
+        ...sides(mark, room.known),
+      ];
     case 'back':
       return ofPanel(mark, room, 'back');
     case 'motif':
@@ -117,7 +120,7 @@ function ofPanel(mark: Placed, room: Room, what: 'back' | 'motif-off' | 'seam-of
 }
 
 function stitches(mark: Placed, room: Room): HandMeasure[] {
-  const measures = at(room, mark, ['count', 'pitch', 'evenness', 'slant'], mark.points);
+  const measures = at(room, mark, ['count', 'pitch', 'evenness', 'slant', 'skipped'], mark.points);
   const [count, pitch] = measures;
   if (count?.value === null) return [count];
   const row = pitch?.where?.points;

@@ -3,11 +3,14 @@ import type { MarkedPhoto } from '../marked-photo';
 import type { Measurable, Measure, NotMeasured } from '../measure-types';
 import { notMeasured } from '../not-measured';
 import { backTurned } from './back';
-import { mirrorOff, motifOff, type Off } from './mirror';
+import { edgesOff, mirrorOff, motifOff, type Off } from './mirror';
 import { lengthInPhoto, type Panel } from './panel';
 import { seamOff } from './seam';
 
-export type OfPanels = Extract<Measurable, 'repeat-x' | 'repeat-y' | 'mirror-off' | 'motif-off' | 'back' | 'seam-off'>;
+export type OfPanels = Extract<
+  Measurable,
+  'repeat-x' | 'repeat-y' | 'mirror-off' | 'edges-off' | 'motif-off' | 'back' | 'seam-off'
+>;
 
 /** A measure of a printed or woven pattern on a panel whose corners were marked. */
 export function measurePanel(what: OfPanels, photo: MarkedPhoto, points: readonly Point[], within: number): Measure {
@@ -32,12 +35,13 @@ export function measurePanel(what: OfPanels, photo: MarkedPhoto, points: readonl
 }
 
 function offOf(
-  what: 'mirror-off' | 'motif-off' | 'seam-off',
+  what: 'mirror-off' | 'edges-off' | 'motif-off' | 'seam-off',
   panel: Panel,
   points: readonly Point[],
   within: number,
 ): Off | NotMeasured {
   if (what === 'mirror-off') return mirrorOff(panel);
+  if (what === 'edges-off') return edgesOff(panel);
   const more = points.slice(4);
   if (what === 'seam-off') return seamOff(panel, [more[0]!, more[1]!]);
   const mean = (of: (point: Point) => number): number => more.reduce((sum, point) => sum + of(point), 0) / more.length;

@@ -1,7 +1,9 @@
 import { boxDeviation, boxMean } from '../../contrast';
 import type { GreyImage, Point, Quad } from '../../types';
 import { projectionOnto, quadSize, warpQuad } from '../../warp';
+import type { NotMeasured } from '../measure-types';
 import { once } from '../once';
+import { type Axes, axesOf } from './axes';
 import { type Lattice, latticeOf } from './lattice';
 import { type Snapped, snapQuad } from './snap';
 
@@ -14,6 +16,7 @@ export interface Panel {
   down: number;
   /** How its pattern repeats. */
   lattice: () => Lattice;
+  axes: () => Axes | NotMeasured;
 }
 
 /** Longest side that a panel is looked at in, pixels. */
@@ -28,7 +31,8 @@ export function rectified(grey: GreyImage, marked: Quad, within: number): Panel 
   const straight = warpQuad(grey, snapped.quad, Math.round(across * share), Math.round(down * share));
   if (straight === null) return null;
   const image = evened(straight);
-  return { image, snapped, across, down, lattice: once(() => latticeOf(image)) };
+  const lattice = once(() => latticeOf(image));
+  return { image, snapped, across, down, lattice, axes: once(() => axesOf({ image, lattice })) };
 }
 
 /** Mean 0 everywhere over a quarter of the panel, and contrast as at the others. */

@@ -1,4 +1,5 @@
 import type { GreyImage, Point } from '../../types';
+import { mean } from '../mean';
 import { besideOf, unrestBeside } from './beside';
 import { type Fold, type Folded, foldRow, startsOf } from './fold';
 import { findRows, leastPitch, type Row } from './row';
@@ -15,6 +16,8 @@ export interface Stitches {
   pitchWithin: number;
   /** First hole and last. */
   ends: [Point, Point];
+  /** Each hole from first to last, samples of the strip. */
+  holes: readonly number[];
   strip: Strip;
   fold: Folded;
   /** What the decision rested on: likeness of the stitches to each other, and how much of it goes on beside them. */
@@ -24,7 +27,8 @@ export interface Stitches {
 
 /**
  * Least likeness of the stitches to each other, by how many there are (few must be more alike), how much of it may go on
- * beside them (`cloth`: before the row is looked at closely), the share of them that may be alike in nothing, how
+ * beside them (`cloth`: before the row is looked at closely), the share of them that may be alike in nothing, and how
+ * many may be skipped where so many others are so much alike, how
  * restless the ground may be beside them (by how many there are), by how much less they may be alike once the row is
  * parted, and likeness from which they are no stairs of pixels. Found on drawn rows, and on photographs of number plates,
  * where letters stand in rows.
@@ -34,6 +38,9 @@ const limits = {
   few: 0.9,
   beside: 0.085,
   odd: 0.05,
+  skipped: 3,
+  besideSkipped: 5,
+  alikeBesideSkipped: 0.6,
   cloth: 0.3,
   ground: 1.2,
   fewGround: 2.5,
@@ -60,7 +67,7 @@ export function findStitches(grey: GreyImage, from: Point, to: Point, off: numbe
     .flatMap((row) => looks(grey, marked, row, within))
     .filter(({ strip, fold }) => besideOf(strip, fold, 0) < limits.cloth);
   looked.sort((a, b) => worthOf(b.fold) - worthOf(a.fold));
-  const straight = looked.slice(0, 3).map((first) => straightened(grey, first, within));
+  const straight = looked.slice(0, 3).map((first) => straightened(grey, first));
   straight.sort((a, b) => worthOf(b.fold) - worthOf(a.fold));
   // One that is far behind does not come to the front by a finer pitch.
   const near = straight.filter(({ fold }) => worthOf(fold) >= worthOf(straight[0]!.fold) * 0.8);
@@ -100,11 +107,7 @@ function looks(grey: GreyImage, marked: Strip, row: Row, within: number): { stri
 }
 
 /** The row moved at either end, by a fifth of the pitch and then less, to where its stitches are most alike. */
-function straightened(
-  grey: GreyImage,
-  looked: { strip: Strip; fold: Folded },
-  within: number,
-): { strip: Strip; fold: Folded } {
+function straightened(grey: GreyImage, looked: { strip: Strip; fold: Folded }): { strip: Strip; fold: Folded } {
   let best = looked;
   const { pitch, swell } = looked.fold;
   for (const step of [pitch * 0.14, pitch * 0.06]) {
@@ -120,7 +123,7 @@ function straightened(
       [0, -1],
     ] as const) {
       const [from, to] = [strip.place(0, first * step), strip.place(strip.length, last * step)];
-      const moved = stripAlong(grey, from, to, within * 1.3 + pitch * 2.2, narrow(pitch));
+      const moved = stripAlong(grey, from, to, pitch * pastEnds + 2, Math.max(2, pitch * besideThread));
       if (moved === null) continue;
       const fold = folded(moved, pitch, swell);
       if (fold.likeness > best.fold.likeness) best = { strip: moved, fold };
@@ -135,10 +138,13 @@ function straightened(
  */
 const besideThread = 0.45;
 
+/** Pitches by which a folded row may reach past the strip's marked points on either side, at most. */
+const pastEnds = 0.125;
+
 /** The row between the strip's marked points folded by a pitch; the stitches stand in its middle. */
 function folded(strip: Strip, pitch: number, swell: number): Folded {
   const reach = Math.min(strip.aside, pitch * besideThread);
-  const count = Math.max(2, Math.floor(strip.length / pitch + 0.25));
+  const count = Math.max(2, Math.floor(strip.length / pitch + 2 * pastEnds));
   const from = strip.before + (strip.length - count * pitch) / 2;
   return { ...foldRow(strip, startsOf(from, count, pitch, swell), reach), pitch, swell, reach };
 }
@@ -170,8 +176,7 @@ function settle(strip: Strip, fold: Folded, within: number): Settled | null {
   const { alike, likeness } = withoutEmptyEnds(strip, fold, within);
   const cells = alike.length;
   const enough = limits.alike + limits.few / cells ** 1.5;
-  const odd = alike.filter((alike) => alike < leastOdd).length / cells;
-  const beside = likeness < enough || odd > limits.odd ? 1 : besideOf(strip, fold, 1);
+  const beside = likeness < enough || areOdd(alike) ? 1 : besideOf(strip, fold, 1);
   const ground = limits.ground - limits.fewGround / cells;
   if (beside > limits.beside || unrestBeside(strip, fold) > ground) return null;
   const run = runOf(strip, fold, within);
@@ -187,6 +192,14 @@ function settle(strip: Strip, fold: Folded, within: number): Settled | null {
     worth: worthOf(fold),
     sewn: isSewn(strip, parted),
   };
+}
+
+/** Whether too many are like none of the others; a few stitches that were skipped are, where all others are much alike. */
+function areOdd(alike: readonly number[]): boolean {
+  const others = alike.filter((one) => one >= leastOdd);
+  const odd = alike.length - others.length;
+  if (odd <= limits.odd * alike.length) return false;
+  return odd > limits.skipped || others.length < limits.besideSkipped || mean(others) < limits.alikeBesideSkipped;
 }
 
 /**
@@ -220,6 +233,7 @@ function measured(strip: Strip, { starts, sure }: Run, pitch: number, alike: num
     countWithin: sure && alike > 0.6 ? 0 : 1,
     pitch: (last - first) / count,
     pitchWithin: (pitch * 0.3) / count + pitch * 0.004,
+    holes: starts,
     ends: [strip.place(first - strip.before, 0), strip.place(last - strip.before, 0)] as [Point, Point],
   };
 }

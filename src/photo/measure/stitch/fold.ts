@@ -48,8 +48,12 @@ export function cellAt(
   means: Float64Array,
 ): Float64Array {
   const cell = new Float64Array(columns * rows);
-  sampleInto(cell, 0, strip, start, end, rowsAt(strip, reach, rows));
-  for (let at = 0; at < cell.length; at++) cell[at]! -= means[Math.floor(at / columns)]!;
+  placeColumns(strip.width, start, end);
+  rowsAt(strip, reach, rows).forEach((from, row) => {
+    const to = row * columns;
+    sampleRow(cell, to, strip.data, from);
+    for (let column = 0; column < columns; column++) cell[to + column]! -= means[row]!;
+  });
   return cell;
 }
 
@@ -60,29 +64,29 @@ const rowsAt = (strip: Strip, reach: number, rows: number): number[] =>
     (_, row) => Math.round(strip.aside + ((row / (rows - 1)) * 2 - 1) * reach) * strip.width,
   );
 
-/** Writes the strip between two samples into `cells` from `to` on, row after row. */
-function sampleInto(
-  cells: Float64Array,
-  to: number,
-  { width, data }: Strip,
-  start: number,
-  end: number,
-  rows: readonly number[],
-): void {
-  const lefts = new Int32Array(columns);
-  const shares = new Float64Array(columns);
+/** Which two samples of a row each column lies between, and the share of the second: of one cell at a time. */
+const lefts = new Int32Array(columns);
+const shares = new Float64Array(columns);
+
+function placeColumns(width: number, start: number, end: number): void {
   for (let column = 0; column < columns; column++) {
     const x = start + ((column + 0.5) / columns) * (end - start) - 0.5;
     lefts[column] = Math.max(0, Math.min(width - 2, Math.floor(x)));
     shares[column] = Math.min(1, Math.max(0, x - lefts[column]!));
   }
-  for (let row = 0; row < rows.length; row++) {
-    for (let column = 0; column < columns; column++) {
-      const at = rows[row]! + lefts[column]!;
-      const share = shares[column]!;
-      cells[to + row * columns + column] = data[at]! * (1 - share) + data[at + 1]! * share;
-    }
+}
+
+/** Writes a row of the cell that was placed into `cells` from `to` on; gives the sum. */
+function sampleRow(cells: Float64Array, to: number, data: Float32Array, from: number): number {
+  let sum = 0;
+  for (let column = 0; column < columns; column++) {
+    const at = from + lefts[column]!;
+    const share = shares[column]!;
+    const value = data[at]! * (1 - share) + data[at + 1]! * share;
+    cells[to + column] = value;
+    sum += value;
   }
+  return sum;
 }
 
 export const rowsOf = (reach: number): number => Math.min(17, 2 * Math.max(2, Math.round(reach)) + 1);
@@ -97,12 +101,10 @@ export function foldRow(strip: Strip, starts: number[], reach: number): Fold {
   const means = new Float64Array(rows);
   const total = new Float64Array(size);
   for (let place = 0; place < count; place++) {
-    sampleInto(cells, place * size, strip, starts[place]!, starts[place + 1]!, at);
+    placeColumns(strip.width, starts[place]!, starts[place + 1]!);
     for (let row = 0; row < rows; row++) {
       const from = place * size + row * columns;
-      let sum = 0;
-      for (let column = 0; column < columns; column++) sum += cells[from + column]!;
-      const mean = sum / columns;
+      const mean = sampleRow(cells, from, strip.data, at[row]!) / columns;
       means[row]! += mean / count;
       for (let column = 0; column < columns; column++) {
         const value = cells[from + column]! - mean;
@@ -111,13 +113,19 @@ export function foldRow(strip: Strip, starts: number[], reach: number): Fold {
       }
     }
   }
-  const all = total.reduce((sum, value) => sum + value * value, 0);
-  const alike = Array.from({ length: count }, (_, place) => likeOthers(cells, place * size, total, all));
+  const common = new Float64Array(size);
+  let all = 0;
+  for (let place = 0; place < size; place++) {
+    all += total[place]! * total[place]!;
+    common[place] = total[place]! / count;
+  }
+  const alike: number[] = [];
+  for (let place = 0; place < count; place++) alike.push(likeOthers(cells, place * size, total, all));
   return {
     columns,
     rows,
     starts,
-    common: total.map((sum) => sum / count),
+    common,
     means,
     alike,
     likeness: alike.reduce((sum, value) => sum + value, 0) / Math.max(1, count),
@@ -164,4 +172,10 @@ export function likeness(one: Float64Array, other: Float64Array): number {
     }
   }
   return square > 0 && otherSquare > 0 ? product / Math.sqrt(square * otherSquare) : 0;
+}
+
+/** How much of a drawing a cell holds: 1 all of it, 0 nothing. */
+export function shareOf(cell: Float64Array, drawing: Float64Array): number {
+  const whole = drawing.reduce((sum, value) => sum + value * value, 0);
+  return whole > 0 ? cell.reduce((sum, value, at) => sum + value * drawing[at]!, 0) / whole : 0;
 }

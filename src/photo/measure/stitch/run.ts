@@ -1,5 +1,5 @@
 import { median } from '../median';
-import { cellAt, type Fold, type Folded, foldRow, likeness } from './fold';
+import { cellAt, type Fold, type Folded, foldRow, likeness, shareOf } from './fold';
 import type { Strip } from './strip';
 import { type Grounded, grounded, threadMiddle } from './thread';
 
@@ -141,9 +141,3 @@ function presence(
 
 /** What stands out of a row by shine or shade counts no more than any other. */
 const held = (share: number): number => Math.max(-0.5, Math.min(1.2, share));
-
-/** How much of a drawing a cell holds: 1 all of it, 0 nothing. */
-function shareOf(cell: Float64Array, drawing: Float64Array): number {
-  const whole = drawing.reduce((sum, value) => sum + value * value, 0);
-  return whole > 0 ? cell.reduce((sum, value, at) => sum + value * drawing[at]!, 0) / whole : 0;
-}

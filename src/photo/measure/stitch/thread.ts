@@ -40,13 +40,16 @@ export function isSewn(strip: Strip, fold: Folded): boolean {
   const widest = (share: number): number => share * fold.pitch + limits.blurred;
   if (thread !== null)
     return (
-      thread.long >= limits.long * thread.short &&
+      unblurred(thread.long) >= limits.long * unblurred(thread.short) &&
       thread.short <= widest(limits.wide) &&
       Math.abs(thread.leans) <= limits.leans
     );
   const hole = drawnAt(strip, fold, 0.5);
   return hole !== null && hole.long <= widest(limits.hole);
 }
+
+/** A standard deviation without what the camera's blur added to it: variances add up, so short threads lose their shape first. */
+const unblurred = (deviation: number): number => Math.sqrt(Math.max(0, deviation ** 2 - limits.blurred ** 2));
 
 /** What is drawn in the middle of the stitches, or so many pitches on; null where something else stands out more. */
 function drawnAt(strip: Strip, fold: Folded, on: number): Shape | null {

@@ -39,6 +39,48 @@ describe('colour of a patch', () => {
     expect(measureLab(striped, left!, right!)).toMatchObject({ value: null, why: 'uneven' });
   });
 
+  it('is refused where it is more vivid than the photo can hold, and told where it is only dark', () => {
+    const card = (x: number) => [228, 228, 228].map((step) => step + (x % 2));
+    const red = plain(80, 40, (x) => (x < 40 ? [170, 0, 30] : card(x)));
+    expect(measureLab(red, left!, right!)).toMatchObject({ value: null, why: 'clipped' });
+    expect(measureDifference(red, [...left!, ...right!], null)).toMatchObject({ value: null, why: 'clipped' });
+    const black = plain(80, 40, (x) => (x < 40 ? [24, 14, 1] : card(x)));
+    expect(measureLab(black, left!, right!).why).toBeUndefined();
+  });
+
+  it.each(['daylight', 'evening', 'tungsten', 'led', 'tube'])(
+    'differs from another by what it truly does, within the uncertainty, under %s, with a white and without',
+    (lamp) => {
+      let [held, told] = [0, 0];
+      for (let seed = 1101; seed <= 1130; seed++) {
+        const scene = colourScene(seed, lamp);
+        const pair = scene.patches.flatMap(points);
+        const [[l1, a1, b1], [l2, a2, b2]] = scene.labs as [number[], number[]];
+        const truth = ciede2000([l1!, a1!, b1!], [l2!, a2!, b2!]);
+        for (const white of [points(scene.white), null]) {
+          const { value, uncertainty } = measureDifference(scene.image, pair, white);
+          if (typeof value !== 'number') continue;
+          told++;
+          if (Math.abs(value - truth) <= uncertainty!) held++;
+        }
+      }
+      expect(told).toBeGreaterThan(50);
+      expect(held / told).toBeGreaterThanOrEqual(0.94);
+    },
+  );
+
+  it('differs more surely where it is only darker than where it is of another hue', () => {
+    const off = (other: number[]) =>
+      measureDifference(
+        plain(80, 40, (x) => (x < 40 ? [120, 90, 60] : other)),
+        [...left!, ...right!],
+        null,
+      );
+    const [darker, redder] = [off([92, 68, 44]), off([132, 70, 60])];
+    const shareOf = ({ value, uncertainty }: typeof darker) => uncertainty! / (value as number);
+    expect(shareOf(darker)).toBeLessThan(shareOf(redder) / 1.5);
+  });
+
   it.each(['daylight', 'shade', 'evening', 'tungsten', 'led', 'tube'])(
     'lies within its uncertainty under %s',
     (lamp) => {

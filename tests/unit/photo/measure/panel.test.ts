@@ -45,6 +45,36 @@ describe('a pattern on a panel', () => {
     }
   });
 
+  it('is cut by its left and right edges at mirrored places, or by so much beside them', async () => {
+    for (const [seed, off] of [
+      [701, 0],
+      [701, 0.05],
+      [701, -0.1],
+      [717, 0.08],
+    ] as const) {
+      const scene = await panelScene(seed, 'fair', { axis: true, off });
+      const points = byHand(scene.corners, scene.image, chance(seed));
+      const [edges] = measureMarks(scene.image, [{ what: 'edges-off', points }]) as [Measure];
+      expect(edges.unit).toBe('share');
+      expect(holds(edges, 2 * off), `${seed} ${off}`).toBe(true);
+      expect(surely(edges), `${seed} ${off}`).toBe(off !== 0);
+    }
+  });
+
+  it('is cut at places that cannot be told where it has no axis, or where every other row stands aside', () => {
+    const edges = (motif: (x: number, y: number) => boolean) => {
+      const image = painted(340, 280, (x, y) => (motif(x - 10, y - 10) ? 160 : 110));
+      return measureMarks(image, [{ what: 'edges-off', points: boxOf(10, 10, 330, 270), within: 0 }])[0];
+    };
+    const leaf = (x: number, y: number) => Math.abs(x - 20 - (y - 15) * 0.8) < 4 && Math.abs(y - 15) < 10;
+    const disc = (x: number, y: number) => Math.hypot(x - 20, y - 15) < 8 - (y > 15 ? 3 : 0);
+    const every = (motif: typeof leaf, aside: number) => (x: number, y: number) =>
+      motif((x + (Math.floor(y / 30) % 2) * aside + 40) % 40, y % 30);
+    expect(edges(every(leaf, 0))).toMatchObject({ value: null, why: 'no-axis' });
+    expect(edges(every(disc, 20))).toMatchObject({ value: null, why: 'staggered' });
+    expect(edges(every(disc, 0))).toMatchObject({ value: expect.closeTo(0, 1) });
+  });
+
   it('has no axis where it only turns about points, however round its motif', async () => {
     for (const [seed, group] of [
       [356, 'p6'],

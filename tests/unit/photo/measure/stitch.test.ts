@@ -87,6 +87,14 @@ describe('stitches along a line', () => {
     expect(told.filter((one) => one).length).toBeGreaterThanOrEqual(7);
   });
 
+  it('are counted where blur has made short threads rounder', async () => {
+    for (const seed of [1803, 1836]) {
+      const { image, line, count, pitch } = await stitchScene(seed, 'hard', true);
+      expect(pitch).toBeLessThan(9);
+      expect(measureMarks(image, [{ what: 'count', points: line }])[0]!.value, `${seed}`).toBe(count);
+    }
+  });
+
   it('are no stitches where there are none: leather, twill, canvas, print and ribs give no count', async () => {
     for (const seed of seeds) {
       const { image, line, ground } = await stitchScene(seed, 'fair', false);
