@@ -67,8 +67,6 @@ export interface Needs {
   /** An earlier look at the same listing; the check does not apply at the first look. */
   previous?: true;
   now?: true;
-  /** When the maker began to stamp, null when no file says. */
-  stampedFrom?: true;
   /** Name of the maker whose file is used, null without a file. */
   makerName?: true;
   /** Models of the maker file, none without a file. */
@@ -104,7 +102,6 @@ export type HandedAsRead<N extends Needs> = {
   (N extends { pairs: true } ? { pairOf: PairOf } : unknown) &
   (N extends { previous: true } ? { previous: PreviousLook } : unknown) &
   Given<N, 'now'> &
-  (N extends { stampedFrom: true } ? { stampedFrom: string | null } : unknown) &
   (N extends { makerName: true } ? { makerName: string | null } : unknown) &
   (N extends { models: true } ? { models: Model[] } : unknown);
 
@@ -147,7 +144,6 @@ export function handOver(needs: Needs, facts: Facts): { handed: HandedAsRead<Nee
     if (!('is' in told)) return told;
     handed.pairOf = told.is;
   }
-  if (needs.stampedFrom) handed.stampedFrom = facts.maker?.stamped?.from ?? null;
   if (needs.makerName) handed.makerName = facts.maker?.maker ?? null;
   if (needs.models) handed.models = facts.maker?.models ?? [];
   if (needs.previous) {

@@ -136,6 +136,11 @@ describe('defineCheck', () => {
     expect(() => check.judge(facts())).toThrow('sample-check does not announce a contradiction');
   });
 
+  it('names the first of several fields that the listing does not state', () => {
+    const check = defineCheck({ ...head, needs: { stated: ['price', 'condition'] }, run: () => [] });
+    expect(check.judge(facts())).toMatchObject({ outcome: 'cannot-tell', why: { data: { field: 'price' } } });
+  });
+
   it('numbers photos as the page shows them', () => {
     const check = defineCheck({
       ...head,

@@ -122,6 +122,12 @@ testRule(measuredAgainstFile, {
 });
 
 describe('what was measured on a part', () => {
+  it('is held against the one number that it agrees with, where several may hold', () => {
+    const outcome = measuredAgainstFile.judge(measured([count(11)], [{ ...stitches, least: 20, most: 22 }, stitches]));
+    expect(outcome.outcome === 'speaks' && outcome.findings.map(({ kind, data }) => [kind, data.file])).toEqual([
+      ['agreement', [{ of: 'stitches', least: 10, most: 12 }]],
+    ]);
+  });
   it('is in doubt only beyond its uncertainty, on either side of the file’s range', () => {
     expect([8.99, 9, 10, 12, 13, 13.01].map((value) => kindOf(measured([count(value)])))).toEqual([
       'doubt',

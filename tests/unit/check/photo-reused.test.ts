@@ -33,6 +33,7 @@ testRule(photoReused, {
     'on blank pictures': hashed('0000000000000000', '0000000000000000'),
     'on white pictures': hashed('ffffffffffffffff', 'ffffffffffffffff'),
     'on what is no hash': hashed('f0e1', 'f0e1'),
+    'on one picture that was not measured': hashed(same, ''),
   },
   declines: { 'when no photo was read': [facts({ photos: [unreadPhoto('p1')] }), 'cannot-tell', 'photos-not-read'] },
   limits: { sameBits: { is: 3, step: 1, given: apart, under: 'gap', at: 'gap', over: 'silent' } },

@@ -1,4 +1,5 @@
-import { photoStockLike } from '../../../src/check/photo-stock-like';
+import { expect, test } from 'vitest';
+import { groundKind, photoStockLike } from '../../../src/check/photo-stock-like';
 import { testRule } from '../../rule-tester';
 import { facts, readPhoto, unreadPhoto, withPhotos } from './sample';
 
@@ -79,4 +80,10 @@ testRule(photoStockLike, {
     },
     linesOfPaper: { is: 4, step: 1, given: paper, under: 'doubt', at: 'silent', over: 'silent' },
   },
+});
+
+test('a ground that was not measured is of no kind', () => {
+  expect(groundKind(readPhoto('p1'))).toBeNull();
+  expect(groundKind(unreadPhoto('p1'))).toBeNull();
+  expect(groundKind(readPhoto('p1', { background: even }))).toBe('even');
 });
