@@ -16,6 +16,8 @@ import { longestEntry, PageContext } from './page-context';
 import { type Context, sayerOf } from './propose';
 import { withOrders } from './prose/orders';
 import { ProseReader } from './prose/read-prose';
+import { withItsMonths } from './said/layout';
+import { monthLettersTold } from './said/month-letters';
 import { partNamed } from './said/part';
 import { readPeriods } from './said/period';
 import { countryAlone } from './said/place';
@@ -34,6 +36,8 @@ export class PageReader {
   private readonly firstHeading: number;
   private readonly context: PageContext;
   private readonly heading: HeadingAbove;
+  /** The letters that the page gives the months. */
+  private readonly months: string | null;
 
   constructor(
     title: string,
@@ -43,6 +47,7 @@ export class PageReader {
   ) {
     this.firstHeading = blocks.findIndex(({ kind }) => kind === 'heading');
     const body = textOfBlocks(blocks);
+    this.months = monthLettersTold(body);
     this.context = new PageContext(title, body, blocks, source, makers);
     this.heading = this.context.heading;
     this.prose = new ProseReader(makers, source.day, body);
@@ -62,7 +67,9 @@ export class PageReader {
     const found = withoutKnown(this.found, byExamples).map((one) =>
       times.has(one) ? ({ ...one, ...times.get(one) } as Proposal) : one,
     );
-    return settle(withOrders(found, orders), retractions, beginnings, conceded);
+    return settle(withOrders(found, orders), retractions, beginnings, conceded).map((one) =>
+      one.kind === 'code-system' ? { ...one, layout: withItsMonths(one.layout, one.examples, this.months) } : one,
+    );
   }
 
   /**

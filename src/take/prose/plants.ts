@@ -9,6 +9,7 @@ import { type InSlots, plantsInSlots } from './plant-slots';
 import { timeAhead, withTimeBefore } from './plant-time';
 import { plantsByNumber } from './plants-by-number';
 import { placesInBracketsBehind, plantsInBrackets } from './plants-in-brackets';
+import { plantsInTurn } from './plants-in-turn';
 import { farthestTold, type SaidPlant } from './said-plant';
 
 /** What is known before a sentence is read. */
@@ -46,6 +47,9 @@ export function plantsIn(sentence: string, before: Before): { plants: SaidPlant[
   if (listed.length > 1) return { plants: listed, retracted: [] };
   const bracketed = ofPlants ? plantsInBrackets(sentence) : [];
   if (bracketed.length > 1) return { plants: bracketed, retracted: [] };
+  const isCertain = withdrawn(sentence).length === 0 && doubtedBy(sentence).length === 0;
+  const inTurn = isCertain ? plantsInTurn(sentence) : null;
+  if (inTurn) return { plants: inTurn, retracted: [] };
   const named = codesNamed(sentence, before.oneLetter);
   const plants: SaidPlant[] = [];
   const retracted: string[] = [];

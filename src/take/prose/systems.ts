@@ -1,4 +1,4 @@
-import { codeShown, exactDates, plainExamples } from '../said/example';
+import { codeShown, exactDates, isShortCode, plainExamples } from '../said/example';
 import type { SaidLayout } from '../said/layout-words';
 import { timeFrom } from '../said/one-period';
 import { usedOf } from '../said/period';
@@ -154,7 +154,7 @@ function answerTo(
 
 const loose = (group: readonly Told[]): SaidSystem[] =>
   group.flatMap(({ sentence, examples, assumed }) =>
-    (assumed ? [] : examples).map(({ code, reads, lookAlike }) => ({
+    (assumed ? [] : examples.filter(({ code }) => !isShortCode(code))).map(({ code, reads, lookAlike }) => ({
       own: { kind: 'example' as const, code, reads },
       doubts: [lookAlike && 'look-alike'],
       sentences: [sentence],
