@@ -73,7 +73,9 @@ const isCompounded = (head: string, end: number): boolean =>
   things.has(fold(/^-(\p{L}{3,30})/u.exec(head.slice(end, end + 32))?.[1]));
 
 const aloneIn = (head: string, name: string): boolean => {
-  const pieces = head.split(/\s[–—|»-]\s|:\s|\s\/\s|\/(?=\p{Lu})|[[\]()（）【】]|のコード/u).map((piece) => piece.trim());
+  const pieces = head
+    .split(/\s[–—|»-]\s|:\s|\s\/\s|\/(?=\p{Lu})|[[\]()（）【】]|のコード/u)
+    .map((piece) => piece.trim());
   return pieces.includes(name);
 };
 

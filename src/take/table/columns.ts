@@ -87,6 +87,26 @@ export function columnRoles(headers: readonly string[], rows: readonly Cell[][],
     share(columns[numbers]!, isOrdinal) > 0.9
   )
     taken[numbers] = 'code';
+  // "First | Last" beside a model or a workshop: its years, and no numbers.
+  if (placed || taken.includes('model'))
+    for (const [role, end] of [
+      ['first', 'from'],
+      ['last', 'until'],
+    ] as const) {
+      const at = headers.findIndex((header) => rolesNamed(header)[0] === role);
+      if (
+        at >= 0 &&
+        (taken[at] === role || taken[at] === null) &&
+        !taken.includes(end) &&
+        share(columns[at]!, isYears) > 0.6
+      )
+        taken[at] = end;
+    }
+  // The year right behind a price is that of its list.
+  const price = taken.indexOf('price');
+  const next = columns[price + 1] ?? [];
+  if (price >= 0 && taken[price + 1] === null && !taken.includes('year') && next.length > 0 && next.every(isYear))
+    taken[price + 1] = 'year';
   const shown = codesBesideDates(columns, taken);
   if (shown !== null) taken[shown] = 'example';
   const spans = yearsInOrder(columns, taken);

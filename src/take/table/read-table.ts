@@ -49,7 +49,10 @@ const someDay = '2000-01-01';
 export function readTable({ rows: written, caption }: Table, around: Context, day: string): Proposal[] {
   const rows = withoutMarks(written);
   const parts = partedTables(rows);
-  if (parts) return parts.flatMap((part) => readTable({ rows: part, caption }, around, day));
+  if (parts)
+    return parts.flatMap((part) =>
+      readTable({ rows: part.rows, caption: `${caption} ${part.caption}`.trim() }, around, day),
+    );
   const context = caption === '' ? around : { ...around, above: `${caption} ${around.above}` };
   const body = withoutDitto(rows.filter((row) => row.length > 0));
   const width = Math.max(0, ...body.map((row) => row.length));

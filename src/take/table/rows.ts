@@ -66,7 +66,8 @@ export function readRow(row: Row, context: Context, day: string): Proposal[] {
       doubts: [...doubts, ...more],
       ...(maker !== undefined && { maker }),
     });
-  if (tellsNoCode.some((role) => tellsOfNone(said(row, role)))) return stampedOf(used, say);
+  if (tellsNoCode.some((role) => tellsOfNone(said(row, role))))
+    return [...stampedOf(used, say), ...(used.used && !has(row, 'model', 'maker') ? partsOf(row, used, say) : [])];
   if (has(row, 'code')) {
     // A row may tell a workshop's letters and how its codes are built.
     const built = has(row, 'format') ? systemOf(row, used, context, day, say) : [];
@@ -141,7 +142,8 @@ function systemOf(row: Row, used: Used, context: Context, day: string, say: Say)
   const reads = said(row, 'reads') || dateOf(format, shown, day);
   const text = [format, reads === '' ? shown : `${shown} = ${reads}`].filter((one) => one !== '').join('. ');
   const examples = readExamples(text, day);
-  const notation = notationOf(format.replace(/\s?\([^)]{0,80}\)/g, ''), examples, context);
+  const bare = format.replace(/\s?\([^)]{0,80}\)/g, '');
+  const notation = notationOf(bare, examples, context) ?? notationInPieces(bare, examples, context);
   const plain = plainExamples(examples);
   const settled = notation
     ? { layout: notation, fits: readsExamples(notation, plain), by: 'words' as const }
@@ -178,6 +180,25 @@ function notationOf(format: string, examples: readonly { code: string }[], { leg
   const first = readNotation(figures, legend);
   return first && length !== undefined && runs.every((one) => one === length) ? [...first, { plant: length }] : null;
 }
+
+const plants = tellingFinder('plant', 'letters');
+/** "works letter, YY, WW": each piece a unit by its signs, or the workshop's letters, whose number an example shows. */
+function notationInPieces(format: string, examples: readonly { code: string }[], { legend }: Context): Layout | null {
+  const pieces = format.split(/\s?[,+&/]\s?|\s[–-]\s/u);
+  if (pieces.length < 2 || pieces.length > mostPieces) return null;
+  const own = new Set(examples.map(({ code }) => code.replace(/[^A-Z]/g, '').length));
+  const [length, ...others] = own;
+  const plant = length && others.length === 0 ? { plant: length } : { plant: 1 };
+  const ofLetters = (piece: string) => piece.length <= longestPiece && plants(piece).length > 0;
+  if (pieces.filter(ofLetters).length > 1) return null;
+  const signs = pieces.map((piece) => (ofLetters(piece) ? '' : piece)).join('');
+  const units = readNotation(signs, legend);
+  if (!units || units.length !== pieces.filter((piece) => !ofLetters(piece)).length) return null;
+  let next = 0;
+  return pieces.map((piece) => (ofLetters(piece) ? plant : units[next++]!));
+}
+const mostPieces = 5;
+const longestPiece = 40;
 
 function letterOf(row: Row, say: Say): Proposal[] {
   const { code, lookAlike } = plainCode(said(row, 'letter'));

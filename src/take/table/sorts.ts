@@ -36,9 +36,13 @@ function isTime(text: string): boolean {
 
 /** "month and year", "two letters", "nothing": how a code was built, or that there was none. */
 const tellsForm = (text: string): boolean =>
-  !isWholeCode(text) &&
-  readPeriods(text).length === 0 &&
-  (units(text).length > 0 || readCounts(text).length > 0 || none.has(foldWords(text).text));
+  isNotation(text) ||
+  (!isWholeCode(text) &&
+    readPeriods(text).length === 0 &&
+    (units(text).length > 0 || readCounts(text).length > 0 || none.has(foldWords(text).text)));
+/** "MMYY", "works letter, YY, WW". */
+const isNotation = (text: string): boolean =>
+  /(?<![A-Z])(?:YY|JJ|AA){1,2}(?![YJA])/u.test(text) && /(?<!\p{L})(?:[A-Z]{2,8})(?!\p{L})/u.test(text);
 
 const longestName = 40;
 /** A name as tables write them: a capital opens it, and a number may close it. */
