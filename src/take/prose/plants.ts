@@ -39,6 +39,24 @@ const nextLetter = /[;。].{0,200}$|,\s(?:\p{Ll}{1,3}\s)?\p{Lu}\s\p{L}.{0,200}$/
 const madeAt = tellingFinder('made-at');
 const closesList = /(?:を(?:示|表|指)|の(?:工場|工房)|です|\p{Script=Han}で[、。])/u;
 
+/** "B isn't Bodmin, which only had the warehouse": what sentences say that a code is not, of towns. */
+export function deniedIn(sentence: string, oneLetter: boolean): { code: string; name: string }[] {
+  if (denied(sentence).length === 0) return [];
+  return codesNamed(sentence, oneLetter).flatMap(({ code, end }) => {
+    const segment = sentence.slice(end, end + farthestTold);
+    const not = denied(segment).find((hit) => hit.start <= 1 && /\p{Script=Latin}/u.test(hit.words));
+    const name = not
+      ? readPlace(
+          segment
+            .slice(not.end)
+            .split(/[,.;:!]/u, 1)[0]!
+            .slice(0, 60),
+        )?.name
+      : undefined;
+    return name === undefined ? [] : [{ code, name }];
+  });
+}
+
 /** What a sentence says of plants' codes, and the codes of which it takes an earlier statement back. */
 export function plantsIn(sentence: string, before: Before): { plants: SaidPlant[]; retracted: string[] } {
   const ofPlants = plantWords(sentence).length > 0;

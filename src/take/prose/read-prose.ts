@@ -17,7 +17,7 @@ import { lettersIn } from './letters';
 import { modelBefore, modelsIn, pricesIn } from './models';
 import { type OpenOrder, ordersIn } from './orders';
 import { lettersOf, plantOfCode } from './plant-of-code';
-import { type Before, plantsIn } from './plants';
+import { type Before, deniedIn, plantsIn } from './plants';
 import type { Section } from './said-system';
 import { isAsked, type Sentence, sentencesOf } from './sentences';
 import { deniesFigures, stampedSince } from './stamped';
@@ -58,6 +58,9 @@ export class ProseReader {
   /** What sets another's statement right, and of it what the other agreed to. */
   private readonly corrections: Proposal[] = [];
   readonly conceded = new Set<Proposal>();
+
+  /** What codes were said not to be, by whoever. */
+  private denied: { code: string; name: string }[] = [];
 
   /** Orders of a code that paragraphs told without an example. */
   readonly orders: OpenOrder[] = [];
@@ -154,6 +157,8 @@ export class ProseReader {
         confessed: before.confessed || mistaken(text).length > 0,
         takenBack: plants.length === 0 ? (retracted.at(-1) ?? null) : null,
       };
+      this.denied.push(...deniedIn(text, this.oneLetter));
+      if (concedes(text).length > 0) this.concede(text, count + found.length);
       for (const code of retracted) this.retractions.push({ code, before: count + found.length });
       for (const { own, doubts, corrects } of plants) {
         const plant = add(own, [sentence], doubts);
@@ -200,6 +205,14 @@ export class ProseReader {
         maker,
         propose: (own, doubts) => propose(context, { kind: 'code-system', ...own }, { ...said, doubts }),
       });
+  }
+
+  /** "You're right, I was wrong about Bodmin": what another denied is taken back, of the town that is named or of all of them. */
+  private concede(text: string, before: number): void {
+    const named = this.denied.filter(({ name }) => holdsName(text, name));
+    const own = named.length > 0 ? named : this.denied;
+    for (const { code, name } of own) this.retractions.push({ code, name, before });
+    this.denied = this.denied.filter((one) => !own.includes(one));
   }
 
   /** The workshop that a sentence tells beside the date of a code: of its own one, or of that which was asked for. */
