@@ -1,4 +1,5 @@
 import { unknownPlace } from '../place';
+import { meansModel } from './prose/models';
 import { workshopDigits } from './said/layout';
 import { onePeriod } from './said/one-period';
 import { closedByNext, withoutLaterBeginnings, withTheirExamples, withTheirTimes } from './settle-systems';
@@ -180,7 +181,10 @@ function joinModels(proposals: readonly Proposal[]): Proposal[] {
   }
   return whole.filter(
     (one) =>
-      one.kind !== 'model' || one.at.form !== 'prose' || one.size !== undefined || produced(one.words).length > 0,
+      one.kind !== 'model' ||
+      one.at.form !== 'prose' ||
+      one.size !== undefined ||
+      (produced(one.words).length > 0 && !meansModel(one.words)),
   );
 }
 

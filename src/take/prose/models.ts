@@ -62,6 +62,12 @@ const withoutMaker = (name: string, makers: readonly string[]): string => {
   return makers.some((one) => one.split(' ').includes(name)) ? '' : name;
 };
 
+/** "It was made from 1958 to 1983.": of the model that was named before; true only where its size is told as well. */
+export const meansModel = (sentence: string): boolean =>
+  /^(?:it|il|elle|sie|er|es|fu|è|fue|se|hij|zij|het|het model|the model|le modèle|das modell|il modello|el modelo)\s/iu.test(
+    sentence,
+  );
+
 /** A day by which no code is read. */
 const anyDay = '2000-01-01';
 
@@ -117,7 +123,7 @@ function modelIn(
   const name =
     quotedBefore(sentence, until, makers) ??
     modelBefore(sentence, until, makers) ??
-    (sides ? (japaneseBefore(sentence, until, makers) ?? known) : null);
+    (sides ? (japaneseBefore(sentence, until, makers) ?? known) : meansModel(sentence) ? known : null);
   if (name === null || (!sides && !years)) return null;
   return {
     name,

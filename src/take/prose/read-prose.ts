@@ -18,7 +18,7 @@ import { modelBefore, modelsIn, pricesIn } from './models';
 import { type OpenOrder, ordersIn } from './orders';
 import { lettersOf, plantOfCode } from './plant-of-code';
 import { type Before, deniedIn, plantsIn } from './plants';
-import type { Section } from './said-system';
+import type { SaidSystem, Section } from './said-system';
 import { isAsked, type Sentence, sentencesOf } from './sentences';
 import { deniesFigures, stampedSince } from './stamped';
 import { timeAlone } from './system-time';
@@ -75,6 +75,9 @@ export class ProseReader {
   /** The form of a code that a paragraph before told without its time. */
   private undated: Proposal | null = null;
 
+  /** The form that paragraphs before told last. */
+  private lastSystem: SaidSystem | undefined = undefined;
+
   /** A form told without its time that still wants an example. */
   private pending: SaidLayout | null = null;
 
@@ -128,7 +131,8 @@ export class ProseReader {
       return proposal;
     };
     this.date(sentences);
-    const systems = systemsIn(sentences, this.day, above, context.earlier, this.shown, this.pending);
+    const systems = systemsIn(sentences, this.day, above, context.earlier, this.shown, this.pending, this.lastSystem);
+    this.lastSystem = systems.found.findLast(({ own }) => own.kind === 'code-system') ?? this.lastSystem;
     this.shown = codeShown(words.text, this.day) ?? this.shown;
     this.pending = systems.pending;
     for (const { own, doubts, sentences: told } of systems.found) {

@@ -92,10 +92,14 @@ const thereWas = tellingFinder('there-was');
 /** "There were none before 1962", "le borse non portavano nulla": that pieces bore nothing, and nothing more behind it. */
 function deniesAll(text: string): boolean {
   const last = nones(text).at(-1);
-  const closes = last !== undefined && !/[\p{L}\d]/u.test(text.slice(last.end));
+  const behind = last === undefined ? '' : text.slice(last.end).replace(onIt, '');
+  const closes = last !== undefined && !/[\p{L}\d]/u.test(behind);
   return closes && text.length <= longestDenial && (bears(text).length > 0 || thereWas(text).length > 0);
 }
 const longestDenial = 70;
+/** "Vóór 1972 stond er niets in": on the piece, or in it. */
+const onIt =
+  /^\s(?:in|on|op|erin|erop|drin|drauf|darin|darauf|dessus|dedans|dentro|sopra|encima)(?:\s(?:it|them))?(?!\p{L})/iu;
 
 /** "Without a code", "keine Codes", "non c'era alcun codice": by its own phrase, or by a denial right before the code. */
 export function deniesCode(text: string): boolean {

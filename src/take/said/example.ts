@@ -135,6 +135,9 @@ const letterAndYearIn = (text: string): Written[] =>
     start: index,
     end: index + code.length,
   }));
+/** "n° 212, février 2014": the issue of a journal, and its date. */
+const issueSign = /(?:n[°ºo.]|nr\.?|no\.?|№|vol\.?|heft|issue|núm\.?|num\.?|jrg\.?|第)\s?$/iu;
+
 /** Whether a code is so short that it dates a piece only by a form that is told beside it. */
 export const isShortCode = (code: string): boolean => shortYear.test(code);
 const shortYear = /^\p{Lu}(\d\d)\p{Lu}{0,2}$/u;
@@ -168,6 +171,8 @@ export function readExamples(text: string, day: string): SaidExample[] {
     while (dates[next] && dates[next]!.start < code.end) next += 1;
     const date = dates[next] && dates[next]!.start < until ? dates[next] : undefined;
     if (!date || date.start - code.end > nearest || /[!?。;]|\.\s/.test(text.slice(code.end, date.start))) return [];
+    const isIssue = /^\d+$/.test(code.text) && issueSign.test(text.slice(Math.max(0, code.start - 8), code.start));
+    if (isIssue && /^\s?[,(]\s?$/u.test(text.slice(code.end, date.start))) return [];
     const figures = shortYear.exec(code.text)?.[1];
     if (figures !== undefined && !date.reads.slice(0, 4).endsWith(figures)) return [];
     const { code: plain, lookAlike } = plainCode(code.text);
