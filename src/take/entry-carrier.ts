@@ -41,8 +41,10 @@ function withoutMostly(text: string): string {
 /** "…, on small bags at the base": what is said of other pieces. */
 const onOthers =
   /,\s(?:bei|on|for|with|pour|chez|sur les|sui|nei|per|en los|en las|para|bij|voor)\s(?:\p{L}{1,20}\s){0,2}(?:taschen|bags|models|pieces|sacs|modèles|borse|modelli|bolsos|modelos|tassen)(?!\p{L}).{0,200}$/iu;
+/** "底の内側に刻印されています": the verb closes the sentence. */
+const verbLast = /に(?:刻印|あり|押|入|付|記|打|縫|貼)[^、。]{0,12}[。\s]{0,2}$/u;
 const bare = (text: string): string =>
-  withoutMostly(text.replace(onOthers, '').replace(relative, ''))
+  withoutMostly(text.replace(verbLast, '').replace(onOthers, '').replace(relative, ''))
     .replace(/\s?[([]\s{0,80}[)\]]/g, '')
     .replace(/^[\s,:]{1,80}|[\s,.;]{1,80}$/g, '')
     .trim();

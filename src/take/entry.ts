@@ -1,11 +1,12 @@
 import { findPlaces, foldWords } from '../text';
 import { carriersOf, opensInTime } from './entry-carrier';
-import { codeAndPlaceOf, eraOf } from './entry-era';
+import { codeAndPlaceOf, eraOf, timeOfCode } from './entry-era';
 import { constructionOf } from './entry-part';
 import { beginningOf, systemOf, systemOfHead } from './entry-system';
 import type { Inline } from './page/inline';
 import { type Context, type Say, sayerOf } from './propose';
 import { isAsked } from './prose/sentences';
+import { deniesCode } from './prose/told-sentence';
 import { blanked } from './said/blanked';
 import { isPlantCode, plainCode, plantCodes } from './said/code';
 import { readExamples } from './said/example';
@@ -129,6 +130,9 @@ export function readEntry(entry: Entry, context: Context, day: string): Proposal
   if (datedPart) return constructionOf(datedPart, body, say, ofPart.periods);
   const began = beginningOf(head, body, say);
   if (began) return began;
+  const ofCodeTime = timeOfCode(head);
+  const eraOfCode = ofCodeTime && eraOf(ofCodeTime, body, day, say, context.earlier, deniesCode(head) ? head : '');
+  if (eraOfCode) return eraOfCode;
   const ofHead = systemOfHead(head, body, day, say, context.earlier);
   if (ofHead) return ofHead;
   // "Where the code is: on a leather tab".
@@ -146,12 +150,12 @@ export function readEntry(entry: Entry, context: Context, day: string): Proposal
   if (part) return constructionOf(part, body, say);
   const asked = partAsked(head, body);
   if (asked) return constructionOf(asked, body, say);
-  if (!/^\p{Lu}/u.test(head)) return null;
+  if (!/^[\p{Lu}\p{Script=Katakana}\p{Script=Han}]/u.test(head)) return null;
   const prices = context.about.prices ? pricesOf(head, body, context.francs, say) : [];
   if (prices.length > 0) return prices;
   const model = modelOf(head, body, say);
   return (
-    (model && [...model, ...partsOfModel(head, body, say)]) ??
+    (model && [...model, ...partsOfModel(head, body, say), ...pricesOfModel(head, body, context.francs, say)]) ??
     (context.about.carriers && opensInTime(body) && isOnPiece(body) ? carriersOf(head, body, say) : null)
   );
 }
@@ -188,9 +192,13 @@ function plantOf(
 ): Proposal[] | null {
   // "KV = Belgium, HJ = France": several in one line are read as prose.
   if (/(?<![\p{L}\d])\p{Lu}{1,3}\d?\s?[=:：＝]/u.test(body)) return null;
-  const { text, periods } = withoutPeriods(body);
+  const { text: told, periods } = withoutPeriods(body);
+  // "Galashiels. The old mill by the river": what the next sentence says is no part of the name.
+  const text = told.replace(/(?<=\p{L}{4})\.\s\p{Lu}.{0,300}$/su, '');
   // A name in kanji may be any word, but on a page of workshops.
-  const place = readPlace(text) ?? (ofPlants ? readPlace(text.replace(/[（(\s）)]{1,80}/gu, ' '), 'cell') : null);
+  const inCell = ofPlants ? readPlace(text.replace(/[（(]\s{0,80}[）)]/gu, ' '), 'cell') : null;
+  const inWords = readPlace(text);
+  const place = inWords?.name === undefined ? (inCell ?? inWords) : inWords;
   if (!place) return null;
   const { backwards, ...used } = usedOf(periods.length > 0 ? periods : above);
   return [say({ kind: 'plant', code, ...place, ...used }, [backwards && 'backwards', lookAlike && 'look-alike'])];
@@ -255,6 +263,21 @@ function partsOfModel(model: string, body: string, say: Say): Proposal[] {
     if (part) return saysNothing(value!) ? [] : [say({ kind: 'construction', part, is: value!, models: [model] })];
     const ofCode = codeWords(label).length > 0 || rolesNamed(label).includes('where');
     return ofCode && opensPlaceOnPiece(value!) ? [say({ kind: 'carrier', model, where: value! })] : [];
+  });
+}
+
+const priceWords = tellingFinder('column-price', 'new-price', 'cost', 'price-list');
+const longestBefore = 30;
+/** "Neupreis 1975: 189 DM", "£42 in the autumn 1979 catalogue": what a model cost new in the one year beside the one amount of a clause. */
+function pricesOfModel(model: string, body: string, francs: string | null, say: Say): Proposal[] {
+  return body.split(/[;,\n]\s?|\.\s(?=[\p{Lu}\p{Sc}])/u).flatMap((clause): Proposal[] => {
+    const [amount, ...more] = priceWords(clause).length > 0 ? readAmounts(clause, francs) : [];
+    const [year, ...others] = readPeriods(clause).filter(({ form }) => form === 'year');
+    if (!amount || !year || more.length > 0 || others.length > 0) return [];
+    const apart = Math.max(amount.start - year.end, year.start - amount.end);
+    if (apart > longestBefore) return [];
+    const { currency } = amount;
+    return [say({ kind: 'price', model, amount: amount.amount, currency, year: Number(year.used[0]) })];
   });
 }
 

@@ -20,7 +20,7 @@ import { withItsMonths } from './said/layout';
 import { monthLettersTold } from './said/month-letters';
 import { partNamed } from './said/part';
 import { readPeriods } from './said/period';
-import { countryAlone } from './said/place';
+import { countryAlone, countryOfAll } from './said/place';
 import { readSizes } from './said/size';
 import { isPeriod } from './said/used-text';
 import { isHeadingSize, speaksOfCodes } from './section';
@@ -257,6 +257,8 @@ export class PageReader {
   }
 
   private paragraph(words: Inline, at: number): void {
+    // "All of them were in Scotland."
+    this.heading.country = countryOfAll(words.text) ?? this.heading.country;
     const all = linesOf(words);
     const entries = all.length > 1 ? all.map(splitEntry) : [];
     const facts = entries.length > 0 ? this.facts(entries, '', at, 'list') : null;

@@ -59,6 +59,8 @@ export function deniedIn(sentence: string, oneLetter: boolean): { code: string; 
 
 /** What a sentence says of plants' codes, and the codes of which it takes an earlier statement back. */
 export function plantsIn(sentence: string, before: Before): { plants: SaidPlant[]; retracted: string[] } {
+  // "Copyright (C) 2004–2018": a sign, and no code.
+  if (/copyright/iu.test(sentence)) return { plants: [], retracted: [] };
   const ofPlants = plantWords(sentence).length > 0;
   const ofLetters = ofPlants || letterWords(sentence).length > 0;
   const listed = ofLetters ? placesInBracketsBehind(sentence) : [];

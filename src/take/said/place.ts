@@ -95,3 +95,15 @@ export function countryOfHeading(heading: string): string | null {
   const plain = ofPlants(rest).reduceRight((text, { start, end }) => text.slice(0, start) + text.slice(end), rest);
   return plain.replace(/[^\p{L}\d]/gu, '').length <= 5 && plain.length < rest.length ? country.place : null;
 }
+
+const all = tellingFinder('all-of-them');
+const longestOfAll = 160;
+/** "All of them were in Scotland": the one country that a short paragraph says of all; null where it says that of none. */
+export function countryOfAll(text: string): string | null {
+  if (text.length > longestOfAll || all(text).length === 0) return null;
+  const [country, ...more] = findPlaces(text);
+  const isNear =
+    country !== undefined &&
+    all(text).some(({ end }) => country.start > end && !/[.;!?]/.test(text.slice(end, country.start)));
+  return isNear && more.length === 0 && country.form !== 'adjective' ? country.place : null;
+}

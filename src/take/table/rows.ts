@@ -18,7 +18,7 @@ import { onePeriod, timeFrom } from '../said/one-period';
 import { readPeriods, type Used, usedOf } from '../said/period';
 import { countryAlone, readPlace, type SaidPlace } from '../said/place';
 import { withoutPeriods } from '../said/used-text';
-import { opensPlaceOnPiece } from '../said/where';
+import { isOnPiece, opensPlaceOnPiece } from '../said/where';
 import type { Doubt, Proposal, TakenPeriod } from '../types';
 import { tellingFinder } from '../words';
 import { constructionOf, modelOf, partsOf } from './model-row';
@@ -85,11 +85,15 @@ export function readRow(row: Row, context: Context, day: string): Proposal[] {
   const placed: Proposal[] =
     noCode(where).length > 0
       ? stampedOf(used, say)
-      : opensPlaceOnPiece(where)
+      : opensPlaceOnPiece(where) || isNamedPlace(where)
         ? [say({ kind: 'carrier', where, ...dated(time) })]
         : [];
   return [...systems, ...placed, ...parts];
 }
+
+/** "革のタブ", "inner pocket": under a head that asks where, a part of the piece is enough. */
+const isNamedPlace = (where: string): boolean => where.length <= longestPlace && !/\d/.test(where) && isOnPiece(where);
+const longestPlace = 60;
 
 /** "Until about 1985 | no code": from then on there was one. */
 function stampedOf(used: Used, say: Say): Proposal[] {
