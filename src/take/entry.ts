@@ -1,4 +1,5 @@
 import { findPlaces, foldWords } from '../text';
+import { andWords } from './and-words';
 import { carriersOf, opensInTime } from './entry-carrier';
 import { codeAndPlaceOf, eraOf, timeOfCode } from './entry-era';
 import { constructionOf } from './entry-part';
@@ -93,6 +94,7 @@ export function readEntry(entry: Entry, context: Context, day: string): Proposal
   const { head, body, whole } = entry;
   const say = sayerOf(whole, body, context);
   const codes = plantCodes(head.replace(/[*†]$/, ''));
+  if (codes && codes.length > 1 && isRow(body)) return plantsOfRow(codes, body, say);
   if (codes?.every(({ behind }) => behind === null) && !isPeriod(body)) {
     const plants = codes.map(({ code, lookAlike }) => plantOf(code, lookAlike, body, say, [], context.about.plants));
     return plants.some((one) => one === null) ? null : plants.flatMap((one) => one!);
@@ -204,6 +206,31 @@ function plantOf(
   return [say({ kind: 'plant', code, ...place, ...used }, [backwards && 'backwards', lookAlike && 'look-alike'])];
 }
 
+const rowJoint = new RegExp(`\\s?[,;、]\\s(?:(?:${andWords})[,\\s]\\s?)?|\\s(?:${andWords}),?\\s`, 'u');
+/** What of a body lists names, behind what heads them ("The factories: Hitchin, Luton"). */
+const rowOf = (body: string): string[] =>
+  body
+    .replace(/^[^:：]{3,30}[:：]\s/u, '')
+    .replace(/(,\s)((?:from|since|until|ab|seit|bis|dès|depuis|dal|desde|vanaf|sinds)\s\d{4}),\s/giu, '$1$2 ')
+    .split(rowJoint)
+    .filter((piece) => piece.trim() !== '');
+/** Whether a body lists several towns, and not one with its country. */
+const isRow = (body: string): boolean => {
+  const pieces = rowOf(body);
+  return pieces.length > 2 || (pieces.length === 2 && pieces.every((piece) => findPlaces(piece).length === 0));
+};
+/** "H, L and S": "Hitchin, Luton and, from 1984, Sligo": each code with the town in its place; null where they are not as many. */
+function plantsOfRow(
+  codes: readonly { code: string; lookAlike: boolean }[],
+  body: string,
+  say: Say,
+): Proposal[] | null {
+  const pieces = rowOf(body);
+  if (pieces.length !== codes.length) return null;
+  const plants = codes.map(({ code, lookAlike }, at) => plantOf(code, lookAlike, pieces[at]!, say));
+  return plants.every((one) => one !== null) ? plants.flatMap((one) => one!) : null;
+}
+
 /** "A (Aalen): 1954 to 1992": a code, its place in brackets, and its time. */
 function plantInBracket(head: string, body: string, say: Say): Proposal[] | null {
   const [one, ...more] = isPeriod(body) ? (plantCodes(head.normalize('NFKC')) ?? []) : [];
@@ -268,10 +295,15 @@ function partsOfModel(model: string, body: string, say: Say): Proposal[] {
 
 const priceWords = tellingFinder('column-price', 'new-price', 'cost', 'price-list');
 const longestBefore = 30;
+/** "£19 in 1966", "189 DM (1975)": an amount and a year, and nothing else. */
+const isPriced = (clause: string): boolean =>
+  /^\s?(?:\p{Sc}\s?[\d.,]{1,10}|[\d.,]{1,10}\s?(?:\p{Sc}|\p{L}{1,8}\.?))\s(?:\(|(?:in|en|im Jahr|nel|anno|jahr)\s)\d{4}\)?[\s.]{0,3}$/iu.test(
+    clause,
+  );
 /** "Neupreis 1975: 189 DM", "£42 in the autumn 1979 catalogue": what a model cost new in the one year beside the one amount of a clause. */
 function pricesOfModel(model: string, body: string, francs: string | null, say: Say): Proposal[] {
   return body.split(/[;,\n]\s?|\.\s(?=[\p{Lu}\p{Sc}])/u).flatMap((clause): Proposal[] => {
-    const [amount, ...more] = priceWords(clause).length > 0 ? readAmounts(clause, francs) : [];
+    const [amount, ...more] = priceWords(clause).length > 0 || isPriced(clause) ? readAmounts(clause, francs) : [];
     const [year, ...others] = readPeriods(clause).filter(({ form }) => form === 'year');
     if (!amount || !year || more.length > 0 || others.length > 0) return [];
     const apart = Math.max(amount.start - year.end, year.start - amount.end);

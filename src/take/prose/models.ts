@@ -10,7 +10,7 @@ import type { TakenPeriod } from '../types';
 import { tellingFinder, wholeWords } from '../words';
 
 const capitals =
-  /(?<![\p{L}\d])\p{Lu}[\p{L}'’-]{2,30}(?: (?:\p{Lu}[\p{L}'’-]{1,30}|\d{1,3}(?!\d|[.,]\d|\s?(?:x|×|cm|mm|in\b(?!\s\d{4})))))*/gu;
+  /(?<![\p{L}\d])\p{Lu}[\p{L}'’-]{2,30}(?: (?:\p{Lu}[\p{L}'’-]{1,30}|\d{1,3}(?!\d|[.,]\d|\s?(?:x|×|cm|mm|in\b(?!\s\d{4})|\p{Sc}|DM|Mark|EUR|Euro|Lire|Franken|francs?|lire|pesetas|pounds|gulden|円))))*/gu;
 const produced = tellingFinder('produced');
 const launched = tellingFinder('launched');
 const priceWords = tellingFinder('new-price', 'cost');
@@ -26,6 +26,9 @@ export function modelBefore(sentence: string, until: number, makers: readonly st
   let name: string | null = null;
   for (const match of sentence.matchAll(capitals)) {
     if (match.index >= until) break;
+    // "Im Laden": German writes every noun with a capital, and no model behind such a word.
+    if (/(?<!\p{L})(?:im|beim|am|vom|zum|zur|ins)\s$/iu.test(sentence.slice(Math.max(0, match.index - 6), match.index)))
+      continue;
     const words = match[0].split(' ');
     while (words.length > 0 && (opening.test(words[0]!) || common.has(foldWords(words[0]!).text))) words.shift();
     // A lone word at the start of a sentence has its capital from there.
@@ -148,7 +151,7 @@ export function pricesIn(sentence: string, known: string | null, makers: readonl
     const near = years.findLast((one) => one.end <= start) ?? years.find((one) => one.start >= start);
     const year = isSeries ? years[at] : near;
     if (!year) return [];
-    const model = modelBefore(sentence, start, makers) ?? known;
+    const model = quotedBefore(sentence, start, makers) ?? modelBefore(sentence, start, makers) ?? known;
     return [{ kind: 'price' as const, ...(model && { model }), amount, currency, year: Number(year.used[0]) }];
   });
 }

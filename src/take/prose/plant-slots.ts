@@ -93,8 +93,8 @@ function pairsIn(text: string): Pair[] {
 }
 
 /** "and, from 1985, MA": what parts a time from the pair before it stands ahead of it, and nothing of the kind behind. */
-const conjunction = new RegExp(`(?:;|(?<!\\p{L})(?:${andWords}))[\\s,]{1,3}$`, 'u');
-const opensPair = new RegExp(`^[\\s,]{0,3}(?:(?!(?:${andWords})\\s)\\p{Ll}{1,8}\\s){0,3}$`, 'u');
+const conjunction = new RegExp(`(?:;|(?<!\\p{L})(?:${andWords}))[\\s,–—-]{1,4}$`, 'u');
+const opensPair = new RegExp(`^[\\s,–—-]{0,3}(?:(?!(?:${andWords})\\s)\\p{Ll}{1,8}\\s){0,3}$`, 'u');
 
 /** The pair that a period is of: within it, behind it, or before it where a comma or "and" parts it from the one before. */
 function pairOf(period: SaidPeriod, pairs: readonly Pair[], alone: readonly number[], text: string): Pair | undefined {

@@ -41,7 +41,7 @@ const closesList = /(?:を(?:示|表|指)|の(?:工場|工房)|です|\p{Script=
 
 /** "B isn't Bodmin, which only had the warehouse": what sentences say that a code is not, of towns. */
 export function deniedIn(sentence: string, oneLetter: boolean): { code: string; name: string }[] {
-  if (denied(sentence).length === 0) return [];
+  if (denied(sentence).length === 0 && !notThis.test(sentence)) return [];
   return codesNamed(sentence, oneLetter).flatMap(({ code, end }) => {
     const segment = sentence.slice(end, end + farthestTold);
     const not = denied(segment).find((hit) => hit.start <= 1 && /\p{Script=Latin}/u.test(hit.words));
@@ -53,9 +53,14 @@ export function deniedIn(sentence: string, oneLetter: boolean): { code: string; 
             .slice(0, 60),
         )?.name
       : undefined;
-    return name === undefined ? [] : [{ code, name }];
+    const [, other] = notThis.exec(segment.slice(0, farthestDenied)) ?? [];
+    return [name, other].flatMap((one) => (one === undefined ? [] : [{ code, name: one }]));
   });
 }
+/** "D is Dronfield, not Derby". */
+const notThis =
+  /(?<=\p{L}\p{L},?\s(?:and\s|und\s|et\s|e\s|y\s|en\s)?)(?:not|nicht|pas|non|no|niet)\s(?:[àa]\s|in\s)?(\p{Lu}\p{Ll}[\p{L}’'-]{1,30})/u;
+const farthestDenied = 70;
 
 /** What a sentence says of plants' codes, and the codes of which it takes an earlier statement back. */
 export function plantsIn(sentence: string, before: Before): { plants: SaidPlant[]; retracted: string[] } {

@@ -17,7 +17,7 @@ const inKatakana = /^([\p{Script=Katakana}ー・]{2,20})(?:製|工場|工房|市
 const inKanji = /^([\p{Script=Han}\p{Script=Katakana}ー・]{1,10}?)(?:製|工場|工房|市)?$/u;
 
 /** Words that stand where a name would: "unknown", "a workshop". */
-const noName = new Set([...wholeWords('unknown'), ...wholeWords('plant')]);
+const noName = new Set([...wholeWords('unknown'), ...wholeWords('plant'), ...wholeWords('article')]);
 
 /** A cell or clause longer than this names more than a place. */
 const longest = 300;

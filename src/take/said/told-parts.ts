@@ -15,6 +15,8 @@ interface Token {
   end: number;
   unit?: Unit;
   count?: { of: 'digits' | 'letters'; count: number };
+  /** Whether it is told by itself: what follows says nothing of it. */
+  alone?: true;
 }
 
 /** A part of a code as a text tells it: what it is, how long, and where the text says that it stands. */
@@ -45,6 +47,7 @@ function lettersAlone(folded: string, counts: readonly Token[]): Token[] {
       start: foldedStart,
       end: foldedEnd,
       count: { of: 'letters', count: 1 },
+      alone: true as const,
     }));
 }
 const oneLetter = tellingFinder('one-letter');
@@ -67,7 +70,7 @@ const farthestUnit = 12;
 function joined(one: Token | undefined, other: Token | undefined): Slot | null {
   const count = one?.count ?? other?.count;
   const unit = one?.unit ?? other?.unit;
-  if (!count || !unit || (one?.count && other?.count)) return null;
+  if (!count || !unit || one?.alone || (one?.count && other?.count)) return null;
   if (count.of === 'letters') return unit === 'plant' ? { plant: count.count } : letterOf(unit, count.count);
   if (unit === 'serial') return { serial: count.count };
   return isDateUnit(unit) ? slotOf(unit, count.count) : unit === 'plant' ? { plant: count.count } : null;

@@ -142,9 +142,12 @@ function plantsOf(row: Row, used: Used, say: Say): Proposal[] {
 
 function systemOf(row: Row, used: Used, context: Context, day: string, say: Say): Proposal[] {
   const format = said(row, 'format');
-  const shown = said(row, 'example');
-  const reads = said(row, 'reads') || dateOf(format, shown, day);
-  const text = [format, reads === '' ? shown : `${shown} = ${reads}`].filter((one) => one !== '').join('. ');
+  const shown = said(row, 'example') || shownIn(format);
+  const reads = dateIn(said(row, 'reads'), shown, day) || dateOf(format, shown, day);
+  const told = reads === said(row, 'reads') ? format : `${format}. ${said(row, 'reads').replace(reads, '')}`;
+  const text = [told.replace(`(${shown})`, ''), reads === '' ? shown : `${shown} = ${reads}`]
+    .filter((one) => one !== '')
+    .join('. ');
   const examples = readExamples(text, day);
   const bare = format.replace(/\s?\([^)]{0,80}\)/g, '');
   const notation = notationOf(bare, examples, context) ?? notationInPieces(bare, examples, context);
@@ -156,6 +159,18 @@ function systemOf(row: Row, used: Used, context: Context, day: string, say: Say)
   const doubts = doubtsOfForm(settled, examples, false);
   const all = plain.length > 0 ? plain : yearsShown(settled.layout, text);
   return [say({ kind: 'code-system', ...dated(used), layout: settled.layout, examples: all }, doubts)];
+}
+
+/** "1 lettre, 4 chiffres (ex. A0775)": the code that a form shows in brackets. */
+const shownIn = (format: string): string => {
+  const [, code] =
+    /\((?:\p{L}{1,8}\.\s?|\p{Ll}{2,8}\s|例){1,2}[:：]?\s?([A-Z0-9][A-Z0-9 ./-]{1,11})\)/u.exec(format) ?? [];
+  return code !== undefined && isWholeCode(code) ? code : '';
+};
+/** "Workshop, month, year: July 1975": of what a code is read as, its date, where it is the only one. */
+function dateIn(reads: string, shown: string, day: string): string {
+  const [date, ...more] = shown !== '' && /[:：]\s/u.test(reads) ? exactDates(reads, day) : [];
+  return date && more.length === 0 ? reads.slice(date.start, date.end) : reads;
 }
 
 /** "Plant, month, year (March 1965)" beside "S 365": the one date of the words is that of the code. */
