@@ -23,7 +23,7 @@ function linkedPlace(piece: string): string | null {
 const stamped = tellingFinder('sits');
 /** What stands before a place and is none of it: a colon, "stamped". */
 function plain(text: string): string {
-  const rest = text.replace(/^[\s,:;–-]{1,80}/u, '');
+  const rest = text.replace(/^[\s,:;–-]{1,80}/u, '').replace(/^は/u, '');
   const verb = stamped(rest)[0];
   const behind = verb?.start === 0 ? rest.slice(verb.end).trimStart() : rest;
   return behind !== rest && opensPlaceOnPiece(behind) ? behind : rest;
@@ -77,7 +77,7 @@ export function carriersOf(
 const withoutCommas = (text: string): string =>
   links(text).reduceRight((all, { end }) => (all[end] === ',' ? all.slice(0, end) + all.slice(end + 1) : all), text);
 
-const joints = new RegExp(`[;,.]\\s(?:(?:${andWords})\\s)?`, 'u');
+const joints = new RegExp(`[;,.]\\s(?:(?:${andWords})\\s)?|、`, 'u');
 /** The pieces of a text that each tell a place and its time; none where one of them tells neither. */
 function inTurn(body: string, above: readonly SaidPeriod[]): { text: string; used: TakenPeriod | undefined }[] {
   const found: { text: string; used: TakenPeriod | undefined }[] = [];

@@ -109,6 +109,8 @@ export function readEntry(entry: Entry, context: Context, day: string): Proposal
   // "Workshop 2": kept where the page's codes hold a workshop's number.
   const [, noun, number] = numbered.exec(head) ?? [];
   if (number !== undefined && plantNouns.has(foldWords(noun!).text)) return plantOf(number, false, body, say);
+  const listed = plantsOfLabel(head, body, say) ?? modelsOfLabel(head, body, say);
+  if (listed) return listed;
   const byCountry = plantsOfCountry(head, body, say);
   if (byCountry) return byCountry;
   const serial = context.about.numbers ? serialOf(head, body, say) : null;
@@ -193,8 +195,12 @@ function plantOf(
   ofPlants = false,
 ): Proposal[] | null {
   // "KV = Belgium, HJ = France": several in one line are read as prose.
-  if (/(?<![\p{L}\d])\p{Lu}{1,3}\d?\s?[=:：＝]/u.test(body)) return null;
-  const { text: told, periods } = withoutPeriods(body);
+  if (
+    /(?<![\p{L}\d])\p{Lu}{1,3}\d?\s?[=:：＝]/u.test(body) ||
+    /^\p{Lu}\s\p{Lu}\p{Ll}.{1,60},\s\p{Lu}\s\p{Lu}\p{Ll}/u.test(body)
+  )
+    return null;
+  const { text: told, periods } = withoutPeriods(body.replace(/(?<=\p{L}{4}|\d{4})\.\s\p{Lu}.{0,300}$/su, ''));
   // "Galashiels. The old mill by the river": what the next sentence says is no part of the name.
   const text = told.replace(/(?<=\p{L}{4})\.\s\p{Lu}.{0,300}$/su, '');
   // A name in kanji may be any word, but on a page of workshops.
@@ -204,6 +210,40 @@ function plantOf(
   if (!place) return null;
   const { backwards, ...used } = usedOf(periods.length > 0 ? periods : above);
   return [say({ kind: 'plant', code, ...place, ...used }, [backwards && 'backwards', lookAlike && 'look-alike'])];
+}
+
+const longestLabel = 30;
+const ofPlants = tellingFinder('plant');
+const listJoint = /[;、]\s?|,\s(?=\p{Lu}{1,3}\d?(?:\s?[=:：＝(–-]|\s))/u;
+const codeOfPiece =
+  /^(?:(?:and|und|et|e|y|en)\s)?(\p{Lu}{1,3}\d?)(?:\s?[=:：＝–-]\s?|\s(?=\p{Lu}\p{Ll})|(?=[（(]))(.{2,80})$/u;
+/** "Laboratori": "M Matera; P Potenza (fino al 1988)": a label that names workshops, and each code with its town. */
+function plantsOfLabel(head: string, body: string, say: Say): Proposal[] | null {
+  if (head.length > longestLabel || ofPlants(head).length === 0) return null;
+  const pieces = body.replace(/[.。\s]{1,4}$/u, '').split(listJoint);
+  const told = pieces.map((piece) => {
+    const [, code, rest] = codeOfPiece.exec(piece.trim()) ?? [];
+    const plain = code === undefined ? null : plainCode(code);
+    return plain && plantOf(plain.code, plain.lookAlike, rest!.replace(/^[（(](.*)[）)]$/u, '$1'), say, [], true);
+  });
+  return pieces.length > 1 && told.every((one) => one !== null) ? told.flatMap((one) => one!) : null;
+}
+
+/** "Modelli": "Lucana 30 × 22 × 9 cm (1963–1984); Sinni 24 × 17 × 7 cm": a label that names models, and each with its size. */
+function modelsOfLabel(head: string, body: string, say: Say): Proposal[] | null {
+  if (head.length > longestLabel || !rolesNamed(head).includes('model')) return null;
+  const pieces = body.replace(/[.。\s]{1,4}$/u, '').split(/[;\n]\s?/u);
+  const told = pieces.map((piece) => {
+    const [size] = readSizes(piece);
+    const name = size
+      ? piece
+          .slice(0, size.start)
+          .replace(/[\s,:(–-]{1,4}$/u, '')
+          .trim()
+      : '';
+    return size && /^\p{Lu}/u.test(name) ? modelOf(name, piece.slice(size.start), say) : null;
+  });
+  return pieces.length > 1 && told.every((one) => one !== null) ? told.flatMap((one) => one!) : null;
 }
 
 const rowJoint = new RegExp(`\\s?[,;、]\\s(?:(?:${andWords})[,\\s]\\s?)?|\\s(?:${andWords}),?\\s`, 'u');

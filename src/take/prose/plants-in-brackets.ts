@@ -5,6 +5,7 @@ import { namesMonth } from '../said/month';
 import { readPeriods, type SaidPeriod } from '../said/period';
 import { readPlace } from '../said/place';
 import { withoutPeriods } from '../said/used-text';
+import { tellingFinder } from '../words';
 import { plantBeside, type SaidPlant } from './said-plant';
 
 const inBrackets =
@@ -16,11 +17,15 @@ export function plantsInBrackets(sentence: string): SaidPlant[] {
   const tail = /\)(,[^()]{4,60})$/u.exec(sentence)?.[1] ?? '';
   const [country, ...more] = findPlaces(tail);
   if (found.length < 2 || country?.form !== 'name' || more.length > 0 || country.start > farthestCountry) return found;
-  return found.map((plant) =>
-    plant.own.place === unknownPlace ? { ...plant, own: { ...plant.own, place: country.place } } : plant,
+  const isOfAll = bothOf(tail).length > 0;
+  return found.map((plant, at) =>
+    plant.own.place === unknownPlace && (isOfAll || at === found.length - 1)
+      ? { ...plant, own: { ...plant.own, place: country.place } }
+      : plant,
   );
 }
 const farthestCountry = 16;
+const bothOf = tellingFinder('both-of');
 
 /** A name right before a bracket, with its country. */
 const nameBefore =

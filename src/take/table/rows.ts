@@ -190,7 +190,9 @@ function formShown(examples: readonly SaidExample[]): SaidLayout | null {
 
 /** "WWYY", and "WWYY + letters", whose number an example shows. */
 function notationOf(format: string, examples: readonly { code: string }[], { legend }: Context): Layout | null {
-  const whole = readNotation(format, legend);
+  // "Lyyww": letters of any case, where a year is among them.
+  const isSmall = /^[A-Za-z]{3,10}$/.test(format) && /yy|jj|aa/.test(format);
+  const whole = readNotation(isSmall ? format.toUpperCase() : format, legend);
   const [, figures, rest] =
     /^([A-Z]{2,8})\s?[+,&]?\s(?:[a-z]{1,5}\s)?(\p{L}{3,30}(?:\s\p{L}{2,12})?)$/u.exec(format) ?? [];
   if (whole || figures === undefined || letters(rest!).length === 0) return whole;

@@ -31,7 +31,7 @@ function isTime(text: string): boolean {
   const { text: rest, periods } = withoutPeriods(text);
   if (periods.length !== 1 || text.length > 40) return false;
   const words = stops(rest).reduceRight((all, { start, end }) => all.slice(0, start) + all.slice(end), rest);
-  return words.replace(/[^\p{L}\d]/gu, '').length <= 8;
+  return !/\d/.test(words) && words.replace(/[^\p{L}]/gu, '').length <= 8;
 }
 
 /** "month and year", "two letters", "nothing": how a code was built, or that there was none. */
