@@ -3,7 +3,7 @@ import type { Say } from './propose';
 import { onePeriod, timeBeside } from './said/one-period';
 import { readPeriods, type SaidPeriod, usedOf } from './said/period';
 import { withoutPeriods } from './said/used-text';
-import { opensPlaceOnPiece } from './said/where';
+import { isOnPiece, opensPlaceOnPiece } from './said/where';
 import type { Proposal, TakenPeriod } from './types';
 import { tellingFinder } from './words';
 
@@ -77,6 +77,10 @@ export function carriersOf(
 const withoutCommas = (text: string): string =>
   links(text).reduceRight((all, { end }) => (all[end] === ',' ? all.slice(0, end) + all.slice(end + 1) : all), text);
 
+/** "内ポケットの革タグ": in Japanese a place has no word before it. */
+const isJapanesePlace = (text: string): boolean =>
+  /^[\p{Script=Han}\p{Script=Katakana}ーの]{2,30}$/u.test(text) && isOnPiece(text);
+
 const joints = new RegExp(`[;,.]\\s(?:(?:${andWords})\\s)?|、`, 'u');
 /** The pieces of a text that each tell a place and its time; none where one of them tells neither. */
 function inTurn(body: string, above: readonly SaidPeriod[]): { text: string; used: TakenPeriod | undefined }[] {
@@ -89,7 +93,7 @@ function inTurn(body: string, above: readonly SaidPeriod[]): { text: string; use
     const linked = linkedPlace(piece);
     const last = found.at(-1);
     const after = linked !== null ? timeBeside(last?.used, 'afterwards') : undefined;
-    if (periods.length === 1 && periods[0]!.about.length === 0 && opensPlaceOnPiece(text))
+    if (periods.length === 1 && periods[0]!.about.length === 0 && (opensPlaceOnPiece(text) || isJapanesePlace(text)))
       found.push({ text, used: onePeriod(periods[0]!.used) });
     else if (after && periods.length === 0) found.push({ text: linked!, used: after });
     // "Under the flap, beside the seam".

@@ -40,9 +40,14 @@ const tellsForm = (text: string): boolean =>
   (!isWholeCode(text) &&
     readPeriods(text).length === 0 &&
     (units(text).length > 0 || readCounts(text).length > 0 || none.has(foldWords(text).text)));
-/** "MMYY", "works letter, YY, WW". */
-const isNotation = (text: string): boolean =>
-  /(?<![A-Z])(?:YY|JJ|AA){1,2}(?![YJA])/u.test(text) && /(?<!\p{L})(?:[A-Z]{2,8})(?!\p{L})/u.test(text);
+/** "MMYY", "Lyyww", "works letter, YY, WW": signs of units, a year among them. */
+export const isNotation = (text: string): boolean => {
+  const signs = (text.match(/(?<!\p{L})[A-Za-z]{2,10}(?!\p{L})/gu) ?? []).filter(
+    (one) => /^(?:[YJAMWSQLXDT]+|L?[yjamwsqd]+)$/.test(one) && (one === one.toLowerCase() ? one.length > 3 : true),
+  );
+  const hasYear = signs.some((one) => /YY|JJ|yy|jj/.test(one) || (/AA/.test(one) && one.length > 3));
+  return hasYear && (signs.some((one) => one.length > 3) || signs.length > 1);
+};
 
 const longestName = 40;
 /** A name as tables write them: a capital opens it, and a number may close it. */
