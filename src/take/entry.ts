@@ -48,6 +48,8 @@ export function splitEntry(item: Inline): Entry | null {
   const [, time, rest] = /^(.{4,60}?)\.\s(?=\p{Lu})(.{2,3000})$/su.exec(text.slice(0, 3000)) ?? [];
   const isAlone = time !== undefined && isPeriod(time) && readPeriods(rest!).every(({ form }) => form === 'year');
   if (isAlone) return { head: time, body: rest!, whole: item };
+  const model = modelItem(text);
+  if (model) return { ...model, whole: item };
   const joints = [...text.slice(0, longestHead + 4).matchAll(joint)].filter(({ index }) => !isInBracket(text, index));
   // "1984 – 1985: four digits": a period at the head holds a dash of its own.
   const [first] = joints;
@@ -62,6 +64,15 @@ export function splitEntry(item: Inline): Entry | null {
     body: text.slice(range.index + range[0].length).trim(),
     whole: item,
   };
+}
+
+const namedItem = /^(\p{Lu}[\p{L}\d’'.-]{1,24}(?:\s[\p{Lu}\d][\p{L}\d’'.-]{0,24}){0,2})(?:\s(?=\()|,\s)(.{8,300})$/su;
+/** "Nagold (from 1966), 25 × 18 × 8 cm, new in 1972: 210 DM": a name, and its time and its size with no sign between. */
+function modelItem(text: string): Pick<Entry, 'head' | 'body'> | null {
+  const [, head, body] = namedItem.exec(text.slice(0, 400)) ?? [];
+  if (head === undefined || body === undefined || readSizes(body).length !== 1) return null;
+  const isLabel = rolesNamed(head).length > 0 || partNamed(head) !== null || isPeriod(head);
+  return isLabel || /\.\s\p{Lu}/u.test(body) ? null : { head, body };
 }
 
 /** "Until 1985 under the flap": a time, and right behind it a place on the piece. */

@@ -12,6 +12,7 @@ import {
   type Shape,
   siteNouns,
   things,
+  workshops,
 } from './words';
 
 /** How a page's own text speaks of a name. */
@@ -106,6 +107,19 @@ const isJapanese = (name: string) => /[\p{Script=Han}\p{Script=Katakana}]/u.test
 const sizes = /^["”]?\s?(?:\d{1,3}\s)?[^.;\n]{0,24}?\d{1,3}\s?[x×]\s?\d/u;
 
 const writes = tellingFinder('author-does');
+/** "Marrick of Richmond marked every bag": what stands behind a name and such a word is its town. */
+const townOf = /(?<!\p{L})(\p{Lu}\p{Ll}[\p{L}’'-]{1,24})\s(?:of|from|aus|te|à)\s$/u;
+function isTownOfName(head: string): boolean {
+  const [, name] = townOf.exec(head) ?? [];
+  return (
+    name !== undefined &&
+    !things.has(fold(name)) &&
+    !makerNoun.has(fold(name)) &&
+    !gathering.has(fold(name)) &&
+    !workshops.has(fold(name))
+  );
+}
+
 const byline = /(?:^|\n)\s{0,3}(?:by|von|par|di|por|door|text|texte|testo)[:\s]\s?$/iu;
 const endsByline = /^\s?(?:,|\||[-–—·]|\n|$|(?:on|am|le|il|el|op|\d{1,2}\.?)\s)/u;
 const postedBy = tellingFinder('posted-by');
@@ -135,7 +149,11 @@ function speaksOf(text: string, start: number, end: number, name: string, isInHe
   if (isWriter(text, start, end)) return { ...nothing, asPlace: 1 };
   const opens = opensAt(text, start);
   const isTown = isOfMakers(words, next);
-  const isPlace = isTown || isAfterCode(head) || words.some((word) => places.has(word));
+  const isPlace =
+    isTown ||
+    isTownOfName(text.slice(Math.max(0, start - 40), start)) ||
+    isAfterCode(head) ||
+    words.some((word) => places.has(word));
   // "The Carraway was made by Dunsley & Hart": the one is the other's model.
   const isMade = madeBy(tail).some(({ start }) => start === 1);
   // "der Firma Grevenroth"

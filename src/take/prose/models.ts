@@ -29,6 +29,8 @@ export function modelBefore(sentence: string, until: number, makers: readonly st
     // "Im Laden": German writes every noun with a capital, and no model behind such a word.
     if (/(?<!\p{L})(?:im|beim|am|vom|zum|zur|ins)\s$/iu.test(sentence.slice(Math.max(0, match.index - 6), match.index)))
       continue;
+    // "Neupreis 1972".
+    if (priceWords(match[0])[0]?.start === 0) continue;
     const words = match[0].split(' ');
     while (words.length > 0 && (opening.test(words[0]!) || common.has(foldWords(words[0]!).text))) words.shift();
     // A lone word at the start of a sentence has its capital from there.

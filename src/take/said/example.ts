@@ -136,7 +136,7 @@ const letterAndYearIn = (text: string): Written[] =>
     end: index + code.length,
   }));
 /** "n° 212, février 2014": the issue of a journal, and its date. */
-const issueSign = /(?:n[°ºo.]|nr\.?|no\.?|№|vol\.?|heft|issue|núm\.?|num\.?|jrg\.?|第)\s?$/iu;
+const issueSign = /(?<!\p{L})(?:n[°ºo.]|nr\.?|no\.?|№|vol\.?|heft|issue|núm\.?|num\.?|jrg\.?|第)\s?$/iu;
 
 /** Whether a code is so short that it dates a piece only by a form that is told beside it. */
 export const isShortCode = (code: string): boolean => shortYear.test(code);
