@@ -171,7 +171,8 @@ export function readExamples(text: string, day: string): SaidExample[] {
     while (dates[next] && dates[next]!.start < code.end) next += 1;
     const date = dates[next] && dates[next]!.start < until ? dates[next] : undefined;
     if (!date || date.start - code.end > nearest || /[!?。;]|\.\s/.test(text.slice(code.end, date.start))) return [];
-    const isIssue = /^\d+$/.test(code.text) && issueSign.test(text.slice(Math.max(0, code.start - 8), code.start));
+    const isIssue =
+      /^[1-9]\d{0,2}$/.test(code.text) && issueSign.test(text.slice(Math.max(0, code.start - 8), code.start));
     if (isIssue && /^\s?[,(]\s?$/u.test(text.slice(code.end, date.start))) return [];
     const figures = shortYear.exec(code.text)?.[1];
     if (figures !== undefined && !date.reads.slice(0, 4).endsWith(figures)) return [];

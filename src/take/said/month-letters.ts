@@ -5,7 +5,7 @@ const word = '(?<month>\\p{Script=Latin}{3,10}|1[0-2]月|[1-9]月)';
 const sign = '[A-Z](?![\\p{Script=Latin}\\d])';
 const between = '\\s{0,2}(?:[=:|→(–—-]|は|が|＝|：|(?:is|for|für|pour|per|para|voor|ist|est|è|es)(?=\\s))?\\s{0,2}';
 /** "A = January", "A: janvier", "A | Januar". */
-const letterFirst = new RegExp(`(?<![\\p{L}\\d])(?<letter>${sign})${between}${word}(?!\\p{L})`, 'gu');
+const letterFirst = new RegExp(`(?<![\\p{L}\\d])(?<letter>${sign})${between}${word}(?!\\p{Script=Latin})`, 'gu');
 /** "January = A", "janvier (A)". */
 const monthFirst = new RegExp(`(?<![\\p{L}\\d])${word}${between}(?<letter>${sign})`, 'gu');
 const mostPairs = 80;
@@ -29,7 +29,7 @@ function pairsIn(text: string, form: RegExp): Map<number, Set<string>> {
 
 const capitals = 'ABCDEFGHIJKLMNOPQRSTUVWXYZ';
 const leftOut = tellingFinder('left-out');
-const written = /(?<![\p{L}\d'’])[A-Z](?![\p{L}\d'’])/gu;
+const written = /(?<![\p{Script=Latin}\d'’])[A-Z](?![\p{Script=Latin}\d'’])/gu;
 const farthest = 40;
 /** The letters that a text leaves out: "without I", "I and O are not used". */
 function lettersLeftOut(text: string, first: string, last: string): Set<string> {
