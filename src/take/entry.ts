@@ -1,28 +1,24 @@
-import { findPlaces, foldWords } from '../text';
-import { andWords } from './and-words';
+import { foldWords } from '../text';
 import { carriersOf, opensInTime } from './entry-carrier';
 import { codeAndPlaceOf, eraOf, timeOfCode } from './entry-era';
+import { modelOf, modelsOfLabel, partsOfModel, pricesOf, pricesOfModel } from './entry-model';
 import { constructionOf } from './entry-part';
+import { isRow, plantInBracket, plantOf, plantsOfCountry, plantsOfLabel, plantsOfRow } from './entry-plant';
 import { beginningOf, systemOf, systemOfHead } from './entry-system';
 import type { Inline } from './page/inline';
 import { type Context, type Say, sayerOf } from './propose';
 import { isAsked } from './prose/sentences';
 import { deniesCode } from './prose/told-sentence';
-import { blanked } from './said/blanked';
 import { isPlantCode, plainCode, plantCodes } from './said/code';
 import { readExamples } from './said/example';
 import { rolesNamed } from './said/label';
 import { readCounts } from './said/number';
 import { readNumberRange } from './said/number-range';
-import { onePeriod } from './said/one-period';
 import { partNamed, partsIn } from './said/part';
-import { readPeriods, type SaidPeriod, usedOf } from './said/period';
-import { readPlace } from './said/place';
-import { readAmounts } from './said/price';
+import { readPeriods } from './said/period';
 import { readSizes } from './said/size';
 import { isPeriod, withoutPeriods } from './said/used-text';
 import { isOnPiece, opensPlaceOnPiece } from './said/where';
-import { saysNothing } from './table/row';
 import type { Proposal } from './types';
 import { tellingFinder, wholeWords } from './words';
 
@@ -195,183 +191,4 @@ function letterOf(head: string, body: string, say: Say): Proposal[] | null {
   return years.map(({ used }) =>
     say({ kind: 'year-letter', letter: code, year: Number(used[0]) }, [lookAlike && 'look-alike']),
   );
-}
-
-function plantOf(
-  code: string,
-  lookAlike: boolean,
-  body: string,
-  say: Say,
-  above: readonly SaidPeriod[] = [],
-  ofPlants = false,
-): Proposal[] | null {
-  // "KV = Belgium, HJ = France": several in one line are read as prose.
-  if (
-    /(?<![\p{L}\d])\p{Lu}{1,3}\d?\s?[=:：＝]/u.test(body) ||
-    /^\p{Lu}\s\p{Lu}\p{Ll}.{1,60},\s\p{Lu}\s\p{Lu}\p{Ll}/u.test(body)
-  )
-    return null;
-  const { text: told, periods } = withoutPeriods(body.replace(/(?<=\p{L}{4}|\d{4})\.\s\p{Lu}.{0,300}$/su, ''));
-  // "Galashiels. The old mill by the river": what the next sentence says is no part of the name.
-  const text = told.replace(/(?<=\p{L}{4})\.\s\p{Lu}.{0,300}$/su, '');
-  // A name in kanji may be any word, but on a page of workshops.
-  const inCell = ofPlants ? readPlace(text.replace(/[（(]\s{0,80}[）)]/gu, ' '), 'cell') : null;
-  const inWords = readPlace(text);
-  const place = inWords?.name === undefined ? (inCell ?? inWords) : inWords;
-  if (!place) return null;
-  const { backwards, ...used } = usedOf(periods.length > 0 ? periods : above);
-  return [say({ kind: 'plant', code, ...place, ...used }, [backwards && 'backwards', lookAlike && 'look-alike'])];
-}
-
-const longestLabel = 30;
-const ofPlants = tellingFinder('plant');
-const listJoint = /[;、]\s?|,\s(?=\p{Lu}{1,3}\d?(?:\s?[=:：＝(–-]|\s))/u;
-const codeOfPiece =
-  /^(?:(?:and|und|et|e|y|en)\s)?(\p{Lu}{1,3}\d?)(?:\s?[=:：＝–-]\s?|\s(?=\p{Lu}\p{Ll})|(?=[（(]))(.{2,80})$/u;
-/** "Laboratori": "M Matera; P Potenza (fino al 1988)": a label that names workshops, and each code with its town. */
-function plantsOfLabel(head: string, body: string, say: Say): Proposal[] | null {
-  if (head.length > longestLabel || ofPlants(head).length === 0) return null;
-  const pieces = body.replace(/[.。\s]{1,4}$/u, '').split(listJoint);
-  const told = pieces.map((piece) => {
-    const [, code, rest] = codeOfPiece.exec(piece.trim()) ?? [];
-    const plain = code === undefined ? null : plainCode(code);
-    return plain && plantOf(plain.code, plain.lookAlike, rest!.replace(/^[（(](.*)[）)]$/u, '$1'), say, [], true);
-  });
-  return pieces.length > 1 && told.every((one) => one !== null) ? told.flatMap((one) => one!) : null;
-}
-
-/** "Modelli": "Lucana 30 × 22 × 9 cm (1963–1984); Sinni 24 × 17 × 7 cm": a label that names models, and each with its size. */
-function modelsOfLabel(head: string, body: string, say: Say): Proposal[] | null {
-  if (head.length > longestLabel || !rolesNamed(head).includes('model')) return null;
-  const pieces = body.replace(/[.。\s]{1,4}$/u, '').split(/[;\n]\s?/u);
-  const told = pieces.map((piece) => {
-    const [size] = readSizes(piece);
-    const name = size
-      ? piece
-          .slice(0, size.start)
-          .replace(/[\s,:(–-]{1,4}$/u, '')
-          .trim()
-      : '';
-    return size && /^\p{Lu}/u.test(name) ? modelOf(name, piece.slice(size.start), say) : null;
-  });
-  return pieces.length > 1 && told.every((one) => one !== null) ? told.flatMap((one) => one!) : null;
-}
-
-const rowJoint = new RegExp(`\\s?[,;、]\\s(?:(?:${andWords})[,\\s]\\s?)?|\\s(?:${andWords}),?\\s`, 'u');
-/** What of a body lists names, behind what heads them ("The factories: Hitchin, Luton"). */
-const rowOf = (body: string): string[] =>
-  body
-    .replace(/^[^:：]{3,30}[:：]\s/u, '')
-    .replace(/(,\s)((?:from|since|until|ab|seit|bis|dès|depuis|dal|desde|vanaf|sinds)\s\d{4}),\s/giu, '$1$2 ')
-    .split(rowJoint)
-    .filter((piece) => piece.trim() !== '');
-/** Whether a body lists several towns, and not one with its country. */
-const isRow = (body: string): boolean => {
-  const pieces = rowOf(body);
-  return pieces.length > 2 || (pieces.length === 2 && pieces.every((piece) => findPlaces(piece).length === 0));
-};
-/** "H, L and S": "Hitchin, Luton and, from 1984, Sligo": each code with the town in its place; null where they are not as many. */
-function plantsOfRow(
-  codes: readonly { code: string; lookAlike: boolean }[],
-  body: string,
-  say: Say,
-): Proposal[] | null {
-  const pieces = rowOf(body);
-  if (pieces.length !== codes.length) return null;
-  const plants = codes.map(({ code, lookAlike }, at) => plantOf(code, lookAlike, pieces[at]!, say));
-  return plants.every((one) => one !== null) ? plants.flatMap((one) => one!) : null;
-}
-
-/** "A (Aalen): 1954 to 1992": a code, its place in brackets, and its time. */
-function plantInBracket(head: string, body: string, say: Say): Proposal[] | null {
-  const [one, ...more] = isPeriod(body) ? (plantCodes(head.normalize('NFKC')) ?? []) : [];
-  const place = one?.behind && more.length === 0 ? readPlace(one.behind, 'cell') : null;
-  if (!one || !place) return null;
-  const { backwards, ...used } = usedOf(readPeriods(body));
-  return [
-    say({ kind: 'plant', code: one.code, ...place, ...used }, [
-      backwards && 'backwards',
-      one.lookAlike && 'look-alike',
-    ]),
-  ];
-}
-
-/** "France: AB, AC (until 1998)". */
-function plantsOfCountry(head: string, body: string, say: Say): Proposal[] | null {
-  const [country] = findPlaces(head);
-  if (country?.form !== 'name' || head.length - (country.end - country.start) > 2) return null;
-  const codes = plantCodes(body);
-  if (!codes) return null;
-  return codes.map(({ code, lookAlike, behind }) => {
-    const { backwards, ...used } = usedOf(readPeriods(behind ?? ''));
-    const doubts = [backwards && ('backwards' as const), lookAlike && ('look-alike' as const)];
-    return say({ kind: 'plant', code, place: country.place, ...used }, doubts);
-  });
-}
-
-function modelOf(name: string, body: string, say: Say): Proposal[] | null {
-  const [sides, ...more] = readSizes(body);
-  // "The Carryall comes in three sizes: …" is a sentence.
-  const named = name
-    .split(/\s/)
-    .every(
-      (word) => /^[\p{Lu}\d(]/u.test(word) || word.length <= 3 || /\p{Script=Han}|\p{Script=Katakana}/u.test(word),
-    );
-  // "Dimensions: 30 x 22 cm" is of one piece, and no name.
-  const isLabel = rolesNamed(name).some((role) => ['size', 'width', 'height', 'depth'].includes(role));
-  if (!sides || more.length > 0 || !named || isLabel || name.length > 40) return null;
-  // "from 1958, £9 in 1965": a bare year beside a period is of something else.
-  const periods = readPeriods(blanked(body, [sides]));
-  const whole = periods.filter(({ form }) => form !== 'year');
-  const { backwards, used, about } = usedOf(whole.length === 1 ? whole : periods);
-  const made = onePeriod(used);
-  return [
-    say({ kind: 'model', name, size: sides.size, ...(made && { made }), ...(about && { about }) }, [
-      backwards && 'backwards',
-    ]),
-  ];
-}
-
-/** "Format: 31 x 24 cm. Lining: linen. Code: under the flap": what clauses with a label of their own tell of a model. */
-function partsOfModel(model: string, body: string, say: Say): Proposal[] {
-  return body.split(/[;\n]\s?|\.\s(?=\p{Lu})/u).flatMap((clause): Proposal[] => {
-    const [, label, value] = /^\s{0,4}([^:：]{2,40}?)\s?[:：]\s?([^:：]{3,80}?)[.\s]{0,3}$/u.exec(clause) ?? [];
-    if (label === undefined || readPeriods(clause).length > 0) return [];
-    const part = partNamed(label);
-    if (part) return saysNothing(value!) ? [] : [say({ kind: 'construction', part, is: value!, models: [model] })];
-    const ofCode = codeWords(label).length > 0 || rolesNamed(label).includes('where');
-    return ofCode && opensPlaceOnPiece(value!) ? [say({ kind: 'carrier', model, where: value! })] : [];
-  });
-}
-
-const priceWords = tellingFinder('column-price', 'new-price', 'cost', 'price-list');
-const longestBefore = 30;
-/** "£19 in 1966", "189 DM (1975)": an amount and a year, and nothing else. */
-const isPriced = (clause: string): boolean =>
-  /^\s?(?:\p{Sc}\s?[\d.,]{1,10}|[\d.,]{1,10}\s?(?:\p{Sc}|\p{L}{1,8}\.?))\s(?:\(|(?:in|en|im Jahr|nel|anno|jahr)\s)\d{4}\)?[\s.]{0,3}$/iu.test(
-    clause,
-  );
-/** "Neupreis 1975: 189 DM", "£42 in the autumn 1979 catalogue": what a model cost new in the one year beside the one amount of a clause. */
-function pricesOfModel(model: string, body: string, francs: string | null, say: Say): Proposal[] {
-  return body.split(/[;,\n]\s?|\.\s(?=[\p{Lu}\p{Sc}])/u).flatMap((clause): Proposal[] => {
-    const [amount, ...more] = priceWords(clause).length > 0 || isPriced(clause) ? readAmounts(clause, francs) : [];
-    const [year, ...others] = readPeriods(clause).filter(({ form }) => form === 'year');
-    if (!amount || !year || more.length > 0 || others.length > 0) return [];
-    const apart = Math.max(amount.start - year.end, year.start - amount.end);
-    if (apart > longestBefore) return [];
-    const { currency } = amount;
-    return [say({ kind: 'price', model, amount: amount.amount, currency, year: Number(year.used[0]) })];
-  });
-}
-
-/** "Carryall 30: €430 (2002), €575 (2010)": each amount with the year behind it, or the one before it. */
-function pricesOf(model: string, body: string, francs: string | null, say: Say): Proposal[] {
-  const years = readPeriods(body).filter(({ form }) => form === 'year');
-  return readAmounts(body, francs).flatMap(({ amount, currency, start, end }, at, all) => {
-    const until = all[at + 1]?.start ?? body.length;
-    const year =
-      years.find((one) => one.start >= end && one.start < until && one.start - end <= 3) ??
-      years.findLast((one) => one.end <= start);
-    return year ? [say({ kind: 'price', model, amount, currency, year: Number(year.used[0]) })] : [];
-  });
 }
