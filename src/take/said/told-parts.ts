@@ -105,7 +105,8 @@ export function toldParts(text: string): Layout | null {
   // "Five digits: two for the week, …": the whole, before its parts.
   const counted = others.reduce((sum, one) => sum + one, 0);
   // "Three figures, the first two for the month and the last for the year": what is over is of the unit that is left.
-  const over = first !== undefined && others.length > 0 ? first - counted : 0;
+  const tellsLast = positions(folded).some(({ value }) => value === 'last-ones');
+  const over = first !== undefined && others.length === 1 && tellsLast ? first - counted : 0;
   const whole = (others.length > 1 && counted === first) || (over > 0 && over <= mostOver);
   const own = whole ? tokens.filter((_, at) => at !== tokens.findIndex(({ count }) => count?.of === 'digits')) : tokens;
   const parts: ToldPart[] = [];
