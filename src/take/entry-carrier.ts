@@ -82,13 +82,29 @@ const isJapanesePlace = (text: string): boolean =>
   /^[\p{Script=Han}\p{Script=Katakana}ーの]{2,30}$/u.test(text) && isOnPiece(text);
 
 const joints = new RegExp(`[;,.]\\s(?:(?:${andWords})\\s)?|、`, 'u');
+/** "Under the flap, from 1972 on a tab": what sits somewhere until then, behind which the next piece begins. */
+function firstInTurn(
+  body: string,
+  above: readonly SaidPeriod[],
+): { text: string; used: TakenPeriod | undefined; end: number } | null {
+  const [, head] = above.length > 0 ? [] : (/^([^,;]{4,60})[,;]\s/u.exec(body) ?? []);
+  if (head === undefined || readPeriods(head).length > 0 || !opensPlaceOnPiece(head)) return null;
+  const end = head.length + 2;
+  const [period] = readPeriods(body.slice(end));
+  const isNext =
+    period?.form === 'since' && period.start === 0 && opensPlaceOnPiece(plain(body.slice(end + period.end)));
+  return isNext ? { text: head, used: timeBeside(onePeriod(period.used), 'beforehand'), end } : null;
+}
+
 /** The pieces of a text that each tell a place and its time; none where one of them tells neither. */
 function inTurn(body: string, above: readonly SaidPeriod[]): { text: string; used: TakenPeriod | undefined }[] {
   const found: { text: string; used: TakenPeriod | undefined }[] = [];
-  for (const piece of withoutCommas(body).split(joints)) {
+  const first = firstInTurn(body, above);
+  if (first) found.push(first);
+  for (const piece of withoutCommas(first ? body.slice(first.end) : body).split(joints)) {
     const own = readPeriods(piece);
     // What heads the whole is the time of its first piece.
-    const periods = found.length === 0 && own.length === 0 ? above : own;
+    const periods: readonly SaidPeriod[] = found.length === 0 && own.length === 0 ? above : own;
     const text = plain(withoutPeriods(piece).text);
     const linked = linkedPlace(piece);
     const last = found.at(-1);

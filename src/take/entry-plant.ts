@@ -8,6 +8,7 @@ import { isPeriod, withoutPeriods } from './said/used-text';
 import type { Proposal } from './types';
 import { tellingFinder } from './words';
 
+const anotherCode = /[,;]\s(?:\p{Ll}{1,12}\s|\d{4}\s){1,4}\p{Lu}\s\p{Lu}\p{Ll}/u;
 /** A code and the place that an entry tells of it; `above` is the time that heads it, `ofPlants` whether it stands among workshops. */
 export function plantOf(
   code: string,
@@ -23,6 +24,8 @@ export function plantOf(
     /^\p{Lu}\s\p{Lu}\p{Ll}.{1,60},\s\p{Lu}\s\p{Lu}\p{Ll}/u.test(body)
   )
     return null;
+  // "Fürth, since 1988 also Z Zagreb": another code follows.
+  if (anotherCode.test(body)) return null;
   const { text: told, periods } = withoutPeriods(body.replace(/(?<=\p{L}{4}|\d{4})\.\s\p{Lu}.{0,300}$/su, ''));
   // "Galashiels. The old mill by the river": what the next sentence says is no part of the name.
   const text = told.replace(/(?<=\p{L}{4})\.\s\p{Lu}.{0,300}$/su, '');
@@ -37,17 +40,28 @@ export function plantOf(
 
 const longestLabel = 30;
 const ofPlants = tellingFinder('plant');
-const listJoint = /[;、]\s?|,\s(?=\p{Lu}{1,3}\d?(?:\s?[=:：＝(–-]|\s))/u;
+/** "Since 1988 also", before a code. */
+const listJoint = /[;、]\s?|,\s(?=(?:\p{Ll}{2,8}\s\d{4}\s(?:\p{Ll}{2,6}\s)?)?\p{Lu}{1,3}\d?(?:\s?[=:：＝(–-]|\s))/u;
 const codeOfPiece =
-  /^(?:(?:and|und|et|e|y|en)\s)?(\p{Lu}{1,3}\d?)(?:\s?[=:：＝–-]\s?|\s(?=\p{Lu}\p{Ll})|(?=[（(]))(.{2,80})$/u;
+  /^(?:(?:and|und|et|e|y|en)\s)?(\p{Ll}{2,8}\s\d{4}\s(?:\p{Ll}{2,6}\s)?)?(\p{Lu}{1,3}\d?)(?:\s?[=:：＝–-]\s?|\s(?=\p{Lu}\p{Ll})|(?=[（(]))(.{2,80})$/u;
 /** "Laboratori": "M Matera; P Potenza (fino al 1988)": a label that names workshops, and each code with its town. */
 export function plantsOfLabel(head: string, body: string, say: Say): Proposal[] | null {
   if (head.length > longestLabel || ofPlants(head).length === 0) return null;
   const pieces = body.replace(/[.。\s]{1,4}$/u, '').split(listJoint);
   const told = pieces.map((piece) => {
-    const [, code, rest] = codeOfPiece.exec(piece.trim()) ?? [];
+    const [, time, code, rest] = codeOfPiece.exec(piece.trim()) ?? [];
     const plain = code === undefined ? null : plainCode(code);
-    return plain && plantOf(plain.code, plain.lookAlike, rest!.replace(/^[（(](.*)[）)]$/u, '$1'), say, [], true);
+    return (
+      plain &&
+      plantOf(
+        plain.code,
+        plain.lookAlike,
+        `${rest!.replace(/^[（(](.*)[）)]$/u, '$1')}${time === undefined ? '' : ` (${time.trim()})`}`,
+        say,
+        [],
+        true,
+      )
+    );
   });
   return pieces.length > 1 && told.every((one) => one !== null) ? told.flatMap((one) => one!) : null;
 }

@@ -149,8 +149,10 @@ export function pricesIn(sentence: string, known: string | null, makers: readonl
   const amounts = readAmounts(sentence, francs);
   const isSeries = amounts.length > 1 && amounts.length === years.length;
   if (priceWords(sentence).length === 0 && !(isSeries && auctioned(sentence).length === 0)) return [];
-  return amounts.flatMap(({ amount, currency, start }, at) => {
-    const near = years.findLast((one) => one.end <= start) ?? years.find((one) => one.start >= start);
+  return amounts.flatMap(({ amount, currency, start, end }, at) => {
+    // "£34 in 1975", behind another year.
+    const behind = years.find((one) => one.start >= end && yearBehind.test(sentence.slice(end, one.start)));
+    const near = behind ?? years.findLast((one) => one.end <= start) ?? years.find((one) => one.start >= start);
     const year = isSeries ? years[at] : near;
     if (!year) return [];
     const model = quotedBefore(sentence, start, makers) ?? modelBefore(sentence, start, makers) ?? known;
@@ -158,3 +160,4 @@ export function pricesIn(sentence: string, known: string | null, makers: readonl
   });
 }
 const auctioned = tellingFinder('auctioned');
+const yearBehind = /^\s?(?:\(|(?:in|en|nel|im Jahr|im Jahre)\s)$/iu;

@@ -101,6 +101,8 @@ function pairOf(period: SaidPeriod, pairs: readonly Pair[], alone: readonly numb
   const next = pairs.find(({ end }) => end > period.start);
   const last = pairs.findLast(({ end }) => end <= period.start);
   if (next !== undefined && next.start <= period.start) return next;
+  // "S is Stroud; a few from the late 1970s have an N": of the clause that it stands in.
+  if (next !== undefined && last !== undefined && /[;.]\s/u.test(text.slice(last.end, period.start))) return next;
   const isParted = last === undefined ? period.start <= opening : conjunction.test(text.slice(last.end, period.start));
   // "M Murrhardt, ab 1984 auch T": behind a comma, and without one before the pair.
   const leads =

@@ -89,6 +89,23 @@ describe('labels', () => {
     ]);
   });
 
+  it('list workshops, a time before one of them its own', () => {
+    expect(told('<p>Werke: N Nürnberg, F Fürth, ab 1988 auch Z Zagreb (Kroatien).</p>', 'Codes von Wexholm')).toEqual([
+      'plant | N | ZZ | Nürnberg',
+      'plant | F | ZZ | Fürth',
+      'plant | Z | HR | Zagreb | 1988–',
+    ]);
+  });
+
+  it('tell one place until the next came, and one material and the next', () => {
+    expect(
+      told('<dl><dt>Where the code is</dt><dd>Under the flap, from 1972 on a leather tab in the pocket</dd></dl>'),
+    ).toEqual(['carrier | Under the flap | –1971 | stamp', 'carrier | on a leather tab in the pocket | 1972– | tab']);
+    expect(told('<dl><dt>Forro</dt><dd>De raso hasta 1973 y de nailon después.</dd></dl>', 'Códigos Bardocín')).toEqual(
+      ['construction | lining | raso | –1973', 'construction | lining | nailon | 1974–'],
+    );
+  });
+
   it('of several codes have a town for each, in their order', () => {
     expect(
       told('<dl><dt>H, L and S</dt><dd>The factories: Hitchin, Luton and, from 1984, Sligo in Ireland.</dd></dl>'),
@@ -180,6 +197,21 @@ describe('sentences', () => {
     expect(told('<p>The lining was suede on bags made until 1970 and nylon on later ones.</p>')).toEqual([
       'construction | lining | suede | –1970',
       'construction | lining | nylon | 1971–',
+    ]);
+  });
+
+  it('give a time in the clause behind a semicolon to the code of that clause', () => {
+    expect(
+      told('<p>The letters: C is Cheltenham and S is Stroud; some from 1977 on have an N for Newport.</p>'),
+    ).toEqual(['plant | C | ZZ | Cheltenham', 'plant | S | ZZ | Stroud', 'plant | N | ZZ | Newport | 1977–']);
+  });
+
+  it('price a model in the year behind the amount', () => {
+    const body =
+      '<p>The "Cotswold" holdall measures 18 x 11 x 9 in and was sold from 1955 to 1982; it cost £12 in 1961 and £34 in 1975.</p>';
+    expect(told(body).filter((one) => one.startsWith('price'))).toEqual([
+      'price | Cotswold | 12 | GBP | 1961 | new',
+      'price | Cotswold | 34 | GBP | 1975 | new',
     ]);
   });
 
