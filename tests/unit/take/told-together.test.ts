@@ -201,9 +201,13 @@ describe('sentences', () => {
   });
 
   it('give a time in the clause behind a semicolon to the code of that clause', () => {
-    expect(
-      told('<p>The letters: C is Cheltenham and S is Stroud; some from 1977 on have an N for Newport.</p>'),
-    ).toEqual(['plant | C | ZZ | Cheltenham', 'plant | S | ZZ | Stroud', 'plant | N | ZZ | Newport | 1977–']);
+    const body =
+      '<p>Then came a factory letter.</p><p>C is Cheltenham and S is Stroud; a few from the 1970s have an N for Newport.</p>';
+    expect(told(body)).toEqual([
+      'plant | C | ZZ | Cheltenham',
+      'plant | S | ZZ | Stroud',
+      'plant | N | ZZ | Newport | 1970–',
+    ]);
   });
 
   it('price a model in the year behind the amount', () => {
