@@ -6,9 +6,10 @@ import { constructionOf, readOfPart } from './entry-part';
 import { positionsOf } from './entry-positions';
 import type { HeadingAbove } from './heading-above';
 import type { NamedMakers } from './name';
+import { withoutAnswerSign } from './page/answer';
 import type { Block } from './page/blocks';
 import type { Cell } from './page/grid';
-import { afterHead, type Inline, partOf, plainWords } from './page/inline';
+import { afterHead, type Inline, plainWords } from './page/inline';
 import { linesOf, piecesOfList, unbroken } from './page/lines';
 import { rowsOfEntries } from './page/rows-of-entries';
 import { textOfBlocks } from './page/text-of';
@@ -16,7 +17,6 @@ import { longestEntry, PageContext } from './page-context';
 import { type Context, sayerOf } from './propose';
 import { withOrders } from './prose/orders';
 import { ProseReader } from './prose/read-prose';
-import { isAsked } from './prose/sentences';
 import { withItsMonths } from './said/layout';
 import { monthLettersTold } from './said/month-letters';
 import { partNamed } from './said/part';
@@ -104,7 +104,9 @@ export class PageReader {
     else if (block.kind === 'list') this.list(block, at);
     else if (block.kind === 'definitions') this.definitions(block, at);
     else {
-      this.paragraph(this.answered(block.words, at), at);
+      const before = this.blocks[at - 1];
+      const asked = before?.kind === 'heading' || before?.kind === 'paragraph' ? before.words.text : '';
+      this.paragraph(withoutAnswerSign(block.words, asked), at);
       const above = this.blocks[at - 1];
       if (above?.kind === 'heading' && above.own) this.heading.leave();
     }
@@ -257,14 +259,6 @@ export class PageReader {
     else this.paragraph(words, at);
   }
 
-  /** "A: It was made after 1986": under a question the letter says that it is an answer, and is no code. */
-  private answered(words: Inline, at: number): Inline {
-    const before = this.blocks[at - 1];
-    const above = before?.kind === 'heading' || before?.kind === 'paragraph' ? before.words.text : '';
-    const lead = isAsked(above) || asks.test(above) ? answers.exec(words.text)?.[0] : undefined;
-    return lead === undefined ? words : partOf(words, lead.length, words.text.length);
-  }
-
   private paragraph(words: Inline, at: number): void {
     // "All of them were in Scotland."
     this.heading.country = countryOfAll(words.text) ?? this.heading.country;
@@ -310,9 +304,6 @@ export class PageReader {
     this.found.push(...(told.length > 0 ? told : this.answer(words, at, context)));
   }
 }
-
-const asks = /^(?:Q|F|D|P|V|問|質問)\d{0,2}\s?[:.：)]\s?/u;
-const answers = /^(?:A|R|回答|答)\d{0,2}\s?[:.：)]\s?(?=\S)/u;
 
 const placedIn = (country: string, one: Proposal): Proposal =>
   one.kind === 'plant' && one.place === unknownPlace ? { ...one, place: country } : one;
