@@ -9,8 +9,9 @@ import { readSizes, type SaidSize } from '../said/size';
 import type { TakenPeriod } from '../types';
 import { tellingFinder, wholeWords } from '../words';
 
+/** "Im Laden": German writes every noun with a capital, and no model behind such a word. */
 const capitals =
-  /(?<![\p{L}\d])\p{Lu}[\p{L}'’-]{2,30}(?: (?:\p{Lu}[\p{L}'’-]{1,30}|\d{1,3}(?!\d|[.,]\d|\s?(?:x|×|cm|mm|in\b(?!\s\d{4})|\p{Sc}|DM|Mark|EUR|Euro|Lire|Franken|francs?|lire|pesetas|pounds|gulden|円))))*/gu;
+  /(?<![\p{L}\d])(?<!(?<!\p{L})(?:[Ii]m|[Bb]eim|[Aa]m|[Vv]om|[Zz]um|[Zz]ur|[Ii]ns)\s)\p{Lu}[\p{L}'’-]{2,30}(?: (?:\p{Lu}[\p{L}'’-]{1,30}|\d{1,3}(?!\d|[.,]\d|\s?(?:x|×|cm|mm|in\b(?!\s\d{4})|\p{Sc}|DM|Mark|EUR|Euro|Lire|Franken|francs?|lire|pesetas|pounds|gulden|円))))*/gu;
 const produced = tellingFinder('produced');
 const launched = tellingFinder('launched');
 const priceWords = tellingFinder('new-price', 'cost');
@@ -18,7 +19,12 @@ const personal = tellingFinder('bought');
 /** Words that begin a sentence and name nothing: articles, pronouns, and what kind of thing follows. */
 const opening =
   /^(?:the|la|le|les|el|los|il|lo|die|der|das|de|het|a|an|an?|it|its|sie|er|es|elle|il|ella|in|from|since|until|at|modelo?|modell|modèle|modello)$/i;
-const common = wholeWords('heading');
+/** "Neupreis 1972" is no model. */
+const common: ReadonlySet<string> = new Set([
+  ...wholeWords('heading'),
+  ...wholeWords('column-price'),
+  ...wholeWords('new-price'),
+]);
 const makerNouns = wholeWords('maker-noun');
 
 /** The name of a model before a place in a sentence; the maker's own name is none. */
@@ -26,11 +32,6 @@ export function modelBefore(sentence: string, until: number, makers: readonly st
   let name: string | null = null;
   for (const match of sentence.matchAll(capitals)) {
     if (match.index >= until) break;
-    // "Im Laden": German writes every noun with a capital, and no model behind such a word.
-    if (/(?<!\p{L})(?:im|beim|am|vom|zum|zur|ins)\s$/iu.test(sentence.slice(Math.max(0, match.index - 6), match.index)))
-      continue;
-    // "Neupreis 1972".
-    if (priceWords(match[0])[0]?.start === 0) continue;
     const words = match[0].split(' ');
     while (words.length > 0 && (opening.test(words[0]!) || common.has(foldWords(words[0]!).text))) words.shift();
     // A lone word at the start of a sentence has its capital from there.
@@ -151,13 +152,19 @@ export function pricesIn(sentence: string, known: string | null, makers: readonl
   if (priceWords(sentence).length === 0 && !(isSeries && auctioned(sentence).length === 0)) return [];
   return amounts.flatMap(({ amount, currency, start, end }, at) => {
     // "£34 in 1975", behind another year.
-    const behind = years.find((one) => one.start >= end && yearBehind.test(sentence.slice(end, one.start)));
+    const behind = years.find(
+      (one) => one.start >= end && one.start - end <= nearestYear && yearBehind.test(sentence.slice(end, one.start)),
+    );
     const near = behind ?? years.findLast((one) => one.end <= start) ?? years.find((one) => one.start >= start);
     const year = isSeries ? years[at] : near;
     if (!year) return [];
-    const model = quotedBefore(sentence, start, makers) ?? modelBefore(sentence, start, makers) ?? known;
+    const quoted = sentence.length <= longestQuoted ? quotedBefore(sentence, start, makers) : null;
+    const model = quoted ?? modelBefore(sentence, start, makers) ?? known;
     return [{ kind: 'price' as const, ...(model && { model }), amount, currency, year: Number(year.used[0]) }];
   });
 }
 const auctioned = tellingFinder('auctioned');
+const nearestYear = 14;
+/** A longer sentence is a muddle, of which nothing is looked for in quotation marks. */
+const longestQuoted = 400;
 const yearBehind = /^\s?(?:\(|(?:in|en|nel|im Jahr|im Jahre)\s)$/iu;
