@@ -67,6 +67,8 @@ const namedItem = /^(\p{Lu}[\p{L}\d’'.-]{1,24}(?:\s[\p{Lu}\d][\p{L}\d’'.-]{0
 function modelItem(text: string): Pick<Entry, 'head' | 'body'> | null {
   const [, head, body] = namedItem.exec(text.slice(0, 400)) ?? [];
   if (head === undefined || body === undefined || readSizes(body).length !== 1) return null;
+  // "The Bailey, 40 × 30 cm" is a sentence's, which leaves the article out.
+  if (/^(?:The|L[aeo]s?|Il|E[ln]|De|Het|D(?:ie|er|as))\s/u.test(head)) return null;
   const isLabel = rolesNamed(head).length > 0 || partNamed(head) !== null || isPeriod(head);
   return isLabel || /\.\s\p{Lu}/u.test(body) ? null : { head, body };
 }
