@@ -3,7 +3,7 @@ import type { Say } from './propose';
 import { onePeriod, timeBeside } from './said/one-period';
 import { readPeriods, type SaidPeriod, usedOf } from './said/period';
 import { withoutPeriods } from './said/used-text';
-import { opensPlaceOnPiece } from './said/where';
+import { isOnPiece, opensPlaceOnPiece } from './said/where';
 import type { Proposal, TakenPeriod } from './types';
 import { tellingFinder } from './words';
 
@@ -23,7 +23,7 @@ function linkedPlace(piece: string): string | null {
 const stamped = tellingFinder('sits');
 /** What stands before a place and is none of it: a colon, "stamped". */
 function plain(text: string): string {
-  const rest = text.replace(/^[\s,:;–-]{1,80}/u, '');
+  const rest = text.replace(/^[\s,:;–-]{1,80}/u, '').replace(/^は/u, '');
   const verb = stamped(rest)[0];
   const behind = verb?.start === 0 ? rest.slice(verb.end).trimStart() : rest;
   return behind !== rest && opensPlaceOnPiece(behind) ? behind : rest;
@@ -41,8 +41,10 @@ function withoutMostly(text: string): string {
 /** "…, on small bags at the base": what is said of other pieces. */
 const onOthers =
   /,\s(?:bei|on|for|with|pour|chez|sur les|sui|nei|per|en los|en las|para|bij|voor)\s(?:\p{L}{1,20}\s){0,2}(?:taschen|bags|models|pieces|sacs|modèles|borse|modelli|bolsos|modelos|tassen)(?!\p{L}).{0,200}$/iu;
+/** "底の内側に刻印されています": the verb closes the sentence. */
+const verbLast = /に(?:刻印|あり|押|入|付|記|打|縫|貼)[^、。]{0,12}[。\s]{0,2}$/u;
 const bare = (text: string): string =>
-  withoutMostly(text.replace(onOthers, '').replace(relative, ''))
+  withoutMostly(text.replace(verbLast, '').replace(onOthers, '').replace(relative, ''))
     .replace(/\s?[([]\s{0,80}[)\]]/g, '')
     .replace(/^[\s,:]{1,80}|[\s,.;]{1,80}$/g, '')
     .trim();
@@ -75,19 +77,39 @@ export function carriersOf(
 const withoutCommas = (text: string): string =>
   links(text).reduceRight((all, { end }) => (all[end] === ',' ? all.slice(0, end) + all.slice(end + 1) : all), text);
 
-const joints = new RegExp(`[;,.]\\s(?:(?:${andWords})\\s)?`, 'u');
+/** "内ポケットの革タグ": in Japanese a place has no word before it. */
+const isJapanesePlace = (text: string): boolean =>
+  /^[\p{Script=Han}\p{Script=Katakana}ーの]{2,30}$/u.test(text) && isOnPiece(text);
+
+const joints = new RegExp(`[;,.]\\s(?:(?:${andWords})\\s)?|、`, 'u');
+/** "Under the flap, from 1972 on a tab": what sits somewhere until then, behind which the next piece begins. */
+function firstInTurn(
+  body: string,
+  above: readonly SaidPeriod[],
+): { text: string; used: TakenPeriod | undefined; end: number } | null {
+  const [, head] = above.length > 0 ? [] : (/^([^,;]{4,60})[,;]\s/u.exec(body) ?? []);
+  if (head === undefined || readPeriods(head).length > 0 || !opensPlaceOnPiece(head)) return null;
+  const end = head.length + 2;
+  const [period] = readPeriods(body.slice(end));
+  const isNext =
+    period?.form === 'since' && period.start === 0 && opensPlaceOnPiece(plain(body.slice(end + period.end)));
+  return isNext ? { text: head, used: timeBeside(onePeriod(period.used), 'beforehand'), end } : null;
+}
+
 /** The pieces of a text that each tell a place and its time; none where one of them tells neither. */
 function inTurn(body: string, above: readonly SaidPeriod[]): { text: string; used: TakenPeriod | undefined }[] {
   const found: { text: string; used: TakenPeriod | undefined }[] = [];
-  for (const piece of withoutCommas(body).split(joints)) {
+  const first = firstInTurn(body, above);
+  if (first) found.push(first);
+  for (const piece of withoutCommas(first ? body.slice(first.end) : body).split(joints)) {
     const own = readPeriods(piece);
     // What heads the whole is the time of its first piece.
-    const periods = found.length === 0 && own.length === 0 ? above : own;
+    const periods: readonly SaidPeriod[] = found.length === 0 && own.length === 0 ? above : own;
     const text = plain(withoutPeriods(piece).text);
     const linked = linkedPlace(piece);
     const last = found.at(-1);
     const after = linked !== null ? timeBeside(last?.used, 'afterwards') : undefined;
-    if (periods.length === 1 && periods[0]!.about.length === 0 && opensPlaceOnPiece(text))
+    if (periods.length === 1 && periods[0]!.about.length === 0 && (opensPlaceOnPiece(text) || isJapanesePlace(text)))
       found.push({ text, used: onePeriod(periods[0]!.used) });
     else if (after && periods.length === 0) found.push({ text: linked!, used: after });
     // "Under the flap, beside the seam".

@@ -1,5 +1,6 @@
 import type { Part } from '../claim/types';
 import { partWords } from '../text';
+import { andWords } from './and-words';
 import type { Inline } from './page/inline';
 import { type Context, type Say, sayerOf } from './propose';
 import { constructionIn } from './prose/construction';
@@ -63,15 +64,16 @@ export function readOfPart(item: Inline, context: Context): Proposal[] | null {
 const longestOfPart = 120;
 const pronoun = /^(?:it|they|these|elles?|ils?|die|der|das|sie|es|er|deze|ze|hij|quest[aei])\s(?=\p{Ll})/iu;
 
+const joints = new RegExp(`[;,、]\\s?|\\.\\s(?=\\p{Lu})|\\s(?:${andWords})\\s`, 'u');
 /** "green cotton until 1992; later grey microfibre": one after the other; `above` is told of all before the colon. */
 export function constructionOf(part: Part, body: string, say: Say, above: readonly SaidPeriod[] = []): Proposal[] {
   let last: TakenPeriod | undefined;
   let hedged = false;
   // A comma parts two facts where each has its own years, else it is part of one.
-  const byComma = body.split(/[;,、]\s?|\.\s(?=\p{Lu})/u);
-  const parted =
-    byComma.length > 1 && byComma.every((piece) => readPeriods(piece).length > 0 || linkIn(piece) !== undefined);
-  return (parted ? byComma : body.split(/;\s?|\.\s(?=\p{Lu})/u)).flatMap((piece) => {
+  const isTimed = (piece: string) => readPeriods(piece).length > 0 || linkIn(piece) !== undefined;
+  const [byComma, byAnd] = [body.split(/[;,、]\s?|\.\s(?=\p{Lu})/u), body.split(joints)];
+  const pieces = [byComma, byAnd].find((all) => all.length > 1 && all.every(isTimed));
+  return (pieces ?? body.split(/;\s?|\.\s(?=\p{Lu})/u)).flatMap((piece) => {
     const periods = readPeriods(piece).map((period) => toYear(piece, period));
     const text = blanked(piece, periods);
     const { backwards, ...told } = usedOf(periods.length > 0 ? periods : above);

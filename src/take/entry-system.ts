@@ -3,6 +3,7 @@ import type { Say } from './propose';
 import { deniesCode } from './prose/told-sentence';
 import { plainExamples, readExamples } from './said/example';
 import { doubtsOfForm } from './said/form-doubts';
+import { rolesNamed } from './said/label';
 import { yearsShown } from './said/layout-added';
 import { layoutTold } from './said/layout-referred';
 import type { SaidLayout } from './said/layout-words';
@@ -73,7 +74,8 @@ export function systemOfHead(
 ): Proposal[] | null {
   const { text, periods } = withoutPeriods(head);
   if (periods.length !== 1 || periods[0]!.form === 'year') return null;
-  if (codeWords(text).length === 0 && readCounts(body).length === 0) return null;
+  const names = codeWords(text).length > 0 || rolesNamed(text).includes('format');
+  if (!names && readCounts(body).length === 0) return null;
   const counts = readCounts(text);
   const inBody = new Set(units(body).map(({ value }) => value));
   // "Two-figure code": "Only the year: 61 is 1961".

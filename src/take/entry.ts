@@ -1,26 +1,24 @@
-import { findPlaces, foldWords } from '../text';
+import { foldWords } from '../text';
 import { carriersOf, opensInTime } from './entry-carrier';
-import { codeAndPlaceOf, eraOf } from './entry-era';
+import { codeAndPlaceOf, eraOf, timeOfCode } from './entry-era';
+import { modelOf, modelsOfLabel, partsOfModel, pricesOf, pricesOfModel } from './entry-model';
 import { constructionOf } from './entry-part';
+import { isRow, plantInBracket, plantOf, plantsOfCountry, plantsOfLabel, plantsOfRow } from './entry-plant';
 import { beginningOf, systemOf, systemOfHead } from './entry-system';
 import type { Inline } from './page/inline';
 import { type Context, type Say, sayerOf } from './propose';
 import { isAsked } from './prose/sentences';
-import { blanked } from './said/blanked';
+import { deniesCode } from './prose/told-sentence';
 import { isPlantCode, plainCode, plantCodes } from './said/code';
 import { readExamples } from './said/example';
 import { rolesNamed } from './said/label';
 import { readCounts } from './said/number';
 import { readNumberRange } from './said/number-range';
-import { onePeriod } from './said/one-period';
 import { partNamed, partsIn } from './said/part';
-import { readPeriods, type SaidPeriod, usedOf } from './said/period';
-import { readPlace } from './said/place';
-import { readAmounts } from './said/price';
+import { readPeriods } from './said/period';
 import { readSizes } from './said/size';
 import { isPeriod, withoutPeriods } from './said/used-text';
 import { isOnPiece, opensPlaceOnPiece } from './said/where';
-import { saysNothing } from './table/row';
 import type { Proposal } from './types';
 import { tellingFinder, wholeWords } from './words';
 
@@ -46,6 +44,8 @@ export function splitEntry(item: Inline): Entry | null {
   const [, time, rest] = /^(.{4,60}?)\.\s(?=\p{Lu})(.{2,3000})$/su.exec(text.slice(0, 3000)) ?? [];
   const isAlone = time !== undefined && isPeriod(time) && readPeriods(rest!).every(({ form }) => form === 'year');
   if (isAlone) return { head: time, body: rest!, whole: item };
+  const model = modelItem(text);
+  if (model) return { ...model, whole: item };
   const joints = [...text.slice(0, longestHead + 4).matchAll(joint)].filter(({ index }) => !isInBracket(text, index));
   // "1984 – 1985: four digits": a period at the head holds a dash of its own.
   const [first] = joints;
@@ -60,6 +60,17 @@ export function splitEntry(item: Inline): Entry | null {
     body: text.slice(range.index + range[0].length).trim(),
     whole: item,
   };
+}
+
+const namedItem = /^(\p{Lu}[\p{L}\d’'.-]{1,24}(?:\s[\p{Lu}\d][\p{L}\d’'.-]{0,24}){0,2})(?:\s(?=\()|,\s)(.{8,300})$/su;
+/** "Nagold (from 1966), 25 × 18 × 8 cm, new in 1972: 210 DM": a name, and its time and its size with no sign between. */
+function modelItem(text: string): Pick<Entry, 'head' | 'body'> | null {
+  const [, head, body] = namedItem.exec(text.slice(0, 400)) ?? [];
+  if (head === undefined || body === undefined || readSizes(body).length !== 1) return null;
+  // "The Bailey, 40 × 30 cm" is a sentence's, which leaves the article out.
+  if (/^(?:The|L[aeo]s?|Il|E[ln]|De|Het|D(?:ie|er|as))\s/u.test(head)) return null;
+  const isLabel = rolesNamed(head).length > 0 || partNamed(head) !== null || isPeriod(head);
+  return isLabel || /\.\s\p{Lu}/u.test(body) ? null : { head, body };
 }
 
 /** "Until 1985 under the flap": a time, and right behind it a place on the piece. */
@@ -92,6 +103,7 @@ export function readEntry(entry: Entry, context: Context, day: string): Proposal
   const { head, body, whole } = entry;
   const say = sayerOf(whole, body, context);
   const codes = plantCodes(head.replace(/[*†]$/, ''));
+  if (codes && codes.length > 1 && isRow(body)) return plantsOfRow(codes, body, say);
   if (codes?.every(({ behind }) => behind === null) && !isPeriod(body)) {
     const plants = codes.map(({ code, lookAlike }) => plantOf(code, lookAlike, body, say, [], context.about.plants));
     return plants.some((one) => one === null) ? null : plants.flatMap((one) => one!);
@@ -106,6 +118,8 @@ export function readEntry(entry: Entry, context: Context, day: string): Proposal
   // "Workshop 2": kept where the page's codes hold a workshop's number.
   const [, noun, number] = numbered.exec(head) ?? [];
   if (number !== undefined && plantNouns.has(foldWords(noun!).text)) return plantOf(number, false, body, say);
+  const listed = plantsOfLabel(head, body, say) ?? modelsOfLabel(head, body, say);
+  if (listed) return listed;
   const byCountry = plantsOfCountry(head, body, say);
   if (byCountry) return byCountry;
   const serial = context.about.numbers ? serialOf(head, body, say) : null;
@@ -129,6 +143,9 @@ export function readEntry(entry: Entry, context: Context, day: string): Proposal
   if (datedPart) return constructionOf(datedPart, body, say, ofPart.periods);
   const began = beginningOf(head, body, say);
   if (began) return began;
+  const ofCodeTime = timeOfCode(head);
+  const eraOfCode = ofCodeTime && eraOf(ofCodeTime, body, day, say, context.earlier, deniesCode(head) ? head : '');
+  if (eraOfCode) return eraOfCode;
   const ofHead = systemOfHead(head, body, day, say, context.earlier);
   if (ofHead) return ofHead;
   // "Where the code is: on a leather tab".
@@ -146,12 +163,12 @@ export function readEntry(entry: Entry, context: Context, day: string): Proposal
   if (part) return constructionOf(part, body, say);
   const asked = partAsked(head, body);
   if (asked) return constructionOf(asked, body, say);
-  if (!/^\p{Lu}/u.test(head)) return null;
+  if (!/^[\p{Lu}\p{Script=Katakana}\p{Script=Han}]/u.test(head)) return null;
   const prices = context.about.prices ? pricesOf(head, body, context.francs, say) : [];
   if (prices.length > 0) return prices;
   const model = modelOf(head, body, say);
   return (
-    (model && [...model, ...partsOfModel(head, body, say)]) ??
+    (model && [...model, ...partsOfModel(head, body, say), ...pricesOfModel(head, body, context.francs, say)]) ??
     (context.about.carriers && opensInTime(body) && isOnPiece(body) ? carriersOf(head, body, say) : null)
   );
 }
@@ -176,96 +193,4 @@ function letterOf(head: string, body: string, say: Say): Proposal[] | null {
   return years.map(({ used }) =>
     say({ kind: 'year-letter', letter: code, year: Number(used[0]) }, [lookAlike && 'look-alike']),
   );
-}
-
-function plantOf(
-  code: string,
-  lookAlike: boolean,
-  body: string,
-  say: Say,
-  above: readonly SaidPeriod[] = [],
-  ofPlants = false,
-): Proposal[] | null {
-  // "KV = Belgium, HJ = France": several in one line are read as prose.
-  if (/(?<![\p{L}\d])\p{Lu}{1,3}\d?\s?[=:：＝]/u.test(body)) return null;
-  const { text, periods } = withoutPeriods(body);
-  // A name in kanji may be any word, but on a page of workshops.
-  const place = readPlace(text) ?? (ofPlants ? readPlace(text.replace(/[（(\s）)]{1,80}/gu, ' '), 'cell') : null);
-  if (!place) return null;
-  const { backwards, ...used } = usedOf(periods.length > 0 ? periods : above);
-  return [say({ kind: 'plant', code, ...place, ...used }, [backwards && 'backwards', lookAlike && 'look-alike'])];
-}
-
-/** "A (Aalen): 1954 to 1992": a code, its place in brackets, and its time. */
-function plantInBracket(head: string, body: string, say: Say): Proposal[] | null {
-  const [one, ...more] = isPeriod(body) ? (plantCodes(head.normalize('NFKC')) ?? []) : [];
-  const place = one?.behind && more.length === 0 ? readPlace(one.behind, 'cell') : null;
-  if (!one || !place) return null;
-  const { backwards, ...used } = usedOf(readPeriods(body));
-  return [
-    say({ kind: 'plant', code: one.code, ...place, ...used }, [
-      backwards && 'backwards',
-      one.lookAlike && 'look-alike',
-    ]),
-  ];
-}
-
-/** "France: AB, AC (until 1998)". */
-function plantsOfCountry(head: string, body: string, say: Say): Proposal[] | null {
-  const [country] = findPlaces(head);
-  if (country?.form !== 'name' || head.length - (country.end - country.start) > 2) return null;
-  const codes = plantCodes(body);
-  if (!codes) return null;
-  return codes.map(({ code, lookAlike, behind }) => {
-    const { backwards, ...used } = usedOf(readPeriods(behind ?? ''));
-    const doubts = [backwards && ('backwards' as const), lookAlike && ('look-alike' as const)];
-    return say({ kind: 'plant', code, place: country.place, ...used }, doubts);
-  });
-}
-
-function modelOf(name: string, body: string, say: Say): Proposal[] | null {
-  const [sides, ...more] = readSizes(body);
-  // "The Carryall comes in three sizes: …" is a sentence.
-  const named = name
-    .split(/\s/)
-    .every(
-      (word) => /^[\p{Lu}\d(]/u.test(word) || word.length <= 3 || /\p{Script=Han}|\p{Script=Katakana}/u.test(word),
-    );
-  // "Dimensions: 30 x 22 cm" is of one piece, and no name.
-  const isLabel = rolesNamed(name).some((role) => ['size', 'width', 'height', 'depth'].includes(role));
-  if (!sides || more.length > 0 || !named || isLabel || name.length > 40) return null;
-  // "from 1958, £9 in 1965": a bare year beside a period is of something else.
-  const periods = readPeriods(blanked(body, [sides]));
-  const whole = periods.filter(({ form }) => form !== 'year');
-  const { backwards, used, about } = usedOf(whole.length === 1 ? whole : periods);
-  const made = onePeriod(used);
-  return [
-    say({ kind: 'model', name, size: sides.size, ...(made && { made }), ...(about && { about }) }, [
-      backwards && 'backwards',
-    ]),
-  ];
-}
-
-/** "Format: 31 x 24 cm. Lining: linen. Code: under the flap": what clauses with a label of their own tell of a model. */
-function partsOfModel(model: string, body: string, say: Say): Proposal[] {
-  return body.split(/[;\n]\s?|\.\s(?=\p{Lu})/u).flatMap((clause): Proposal[] => {
-    const [, label, value] = /^\s{0,4}([^:：]{2,40}?)\s?[:：]\s?([^:：]{3,80}?)[.\s]{0,3}$/u.exec(clause) ?? [];
-    if (label === undefined || readPeriods(clause).length > 0) return [];
-    const part = partNamed(label);
-    if (part) return saysNothing(value!) ? [] : [say({ kind: 'construction', part, is: value!, models: [model] })];
-    const ofCode = codeWords(label).length > 0 || rolesNamed(label).includes('where');
-    return ofCode && opensPlaceOnPiece(value!) ? [say({ kind: 'carrier', model, where: value! })] : [];
-  });
-}
-
-/** "Carryall 30: €430 (2002), €575 (2010)": each amount with the year behind it, or the one before it. */
-function pricesOf(model: string, body: string, francs: string | null, say: Say): Proposal[] {
-  const years = readPeriods(body).filter(({ form }) => form === 'year');
-  return readAmounts(body, francs).flatMap(({ amount, currency, start, end }, at, all) => {
-    const until = all[at + 1]?.start ?? body.length;
-    const year =
-      years.find((one) => one.start >= end && one.start < until && one.start - end <= 3) ??
-      years.findLast((one) => one.end <= start);
-    return year ? [say({ kind: 'price', model, amount, currency, year: Number(year.used[0]) })] : [];
-  });
 }

@@ -5,10 +5,11 @@ import { readNotation } from './said/layout';
 import { partNamed } from './said/part';
 import { countryOfHeading } from './said/place';
 import { withoutPeriods } from './said/used-text';
-import { asksWhere, isOfPeriod } from './section';
+import { asksWhere, isHeadingSize, isOfPeriod } from './section';
 import { tellingFinder, wholeWords } from './words';
 
 const linedWith = tellingFinder('lined-with');
+const plantWords = tellingFinder('plant');
 const headingWords = wholeWords('heading');
 const longestName = 40;
 
@@ -21,6 +22,8 @@ export class HeadingAbove {
   part: Context['part'] = null;
   /** The country that it is of. */
   country: string | null = null;
+  /** Whether it is of workshops. */
+  ofPlants = false;
   /** Whether it is of where codes sit. */
   ofPlaces = false;
   /** The period that it is, and the notation beside it. */
@@ -43,6 +46,7 @@ export class HeadingAbove {
     const told = period && more.length === 0 && (layout !== null || isOfPeriod(heading, period));
     this.section = told ? { period, layout } : null;
     this.ofPlaces = asksWhere(heading);
+    this.ofPlants = isHeadingSize(heading) && plantWords(heading).length > 0;
     this.country = countryOfHeading(text);
     this.part = periods.length > 0 ? null : linedWith(heading).length > 0 ? 'lining' : partNamed(heading);
     this.name = named.length === 0 && names && heading.length <= longestName ? heading : null;

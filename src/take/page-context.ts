@@ -51,7 +51,11 @@ export class PageContext {
     const { earlier } = this;
     return {
       ...this.page,
-      about: { ...this.page.about, carriers: this.page.about.carriers || this.heading.ofPlaces },
+      about: {
+        ...this.page.about,
+        carriers: this.page.about.carriers || this.heading.ofPlaces,
+        plants: this.page.about.plants || this.heading.ofPlants,
+      },
       earlier,
       maker,
       heading,

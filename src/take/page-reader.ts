@@ -6,6 +6,7 @@ import { constructionOf, readOfPart } from './entry-part';
 import { positionsOf } from './entry-positions';
 import type { HeadingAbove } from './heading-above';
 import type { NamedMakers } from './name';
+import { withoutAnswerSign } from './page/answer';
 import type { Block } from './page/blocks';
 import type { Cell } from './page/grid';
 import { afterHead, type Inline, plainWords } from './page/inline';
@@ -16,9 +17,11 @@ import { longestEntry, PageContext } from './page-context';
 import { type Context, sayerOf } from './propose';
 import { withOrders } from './prose/orders';
 import { ProseReader } from './prose/read-prose';
+import { withItsMonths } from './said/layout';
+import { monthLettersTold } from './said/month-letters';
 import { partNamed } from './said/part';
 import { readPeriods } from './said/period';
-import { countryAlone } from './said/place';
+import { countryAlone, countryOfAll } from './said/place';
 import { readSizes } from './said/size';
 import { isPeriod } from './said/used-text';
 import { isHeadingSize, speaksOfCodes } from './section';
@@ -34,6 +37,8 @@ export class PageReader {
   private readonly firstHeading: number;
   private readonly context: PageContext;
   private readonly heading: HeadingAbove;
+  /** The letters that the page gives the months. */
+  private readonly months: string | null;
 
   constructor(
     title: string,
@@ -43,6 +48,7 @@ export class PageReader {
   ) {
     this.firstHeading = blocks.findIndex(({ kind }) => kind === 'heading');
     const body = textOfBlocks(blocks);
+    this.months = monthLettersTold(body);
     this.context = new PageContext(title, body, blocks, source, makers);
     this.heading = this.context.heading;
     this.prose = new ProseReader(makers, source.day, body);
@@ -62,7 +68,9 @@ export class PageReader {
     const found = withoutKnown(this.found, byExamples).map((one) =>
       times.has(one) ? ({ ...one, ...times.get(one) } as Proposal) : one,
     );
-    return settle(withOrders(found, orders), retractions, beginnings, conceded);
+    return settle(withOrders(found, orders), retractions, beginnings, conceded).map((one) =>
+      one.kind === 'code-system' ? { ...one, layout: withItsMonths(one.layout, one.examples, this.months) } : one,
+    );
   }
 
   /**
@@ -96,7 +104,9 @@ export class PageReader {
     else if (block.kind === 'list') this.list(block, at);
     else if (block.kind === 'definitions') this.definitions(block, at);
     else {
-      this.paragraph(block.words, at);
+      const before = this.blocks[at - 1];
+      const asked = before?.kind === 'heading' || before?.kind === 'paragraph' ? before.words.text : '';
+      this.paragraph(withoutAnswerSign(block.words, asked), at);
       const above = this.blocks[at - 1];
       if (above?.kind === 'heading' && above.own) this.heading.leave();
     }
@@ -250,6 +260,8 @@ export class PageReader {
   }
 
   private paragraph(words: Inline, at: number): void {
+    // "All of them were in Scotland."
+    this.heading.country = countryOfAll(words.text) ?? this.heading.country;
     const all = linesOf(words);
     const entries = all.length > 1 ? all.map(splitEntry) : [];
     const facts = entries.length > 0 ? this.facts(entries, '', at, 'list') : null;

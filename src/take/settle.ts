@@ -1,4 +1,5 @@
 import { unknownPlace } from '../place';
+import { meansModel } from './prose/models';
 import { workshopDigits } from './said/layout';
 import { onePeriod } from './said/one-period';
 import { closedByNext, withoutLaterBeginnings, withTheirExamples, withTheirTimes } from './settle-systems';
@@ -11,7 +12,14 @@ const produced = tellingFinder('produced');
 export interface Retraction {
   code: string;
   before: number;
+  /** The town that it is taken back of; of any where none is named. */
+  name?: string;
 }
+const isTakenBack = (proposal: Proposal, at: number, retractions: readonly Retraction[]): boolean =>
+  proposal.kind === 'plant' &&
+  retractions.some(
+    ({ code, before, name }) => code === proposal.code && at < before && (name === undefined || name === proposal.name),
+  );
 
 const common = new Set(['words', 'at', 'also', 'source', 'doubts', 'ticked']);
 /** What a proposal says, apart from where and in which words. */
@@ -61,9 +69,7 @@ export function settle(
 ): Proposal[] {
   const agreed = found.map((proposal) => (conceded.has(proposal) ? withoutDoubt(proposal, 'disputed') : proposal));
   const taken = agreed.map((proposal, at) =>
-    proposal.kind === 'plant' && retractions.some(({ code, before }) => code === proposal.code && at < before)
-      ? withDoubt(proposal, 'withdrawn')
-      : proposal,
+    isTakenBack(proposal, at, retractions) ? withDoubt(proposal, 'withdrawn') : proposal,
   );
   const bySaying = new Map<string, Proposal>();
   const numbered = taken.some(holdsWorkshopNumber);
@@ -175,7 +181,10 @@ function joinModels(proposals: readonly Proposal[]): Proposal[] {
   }
   return whole.filter(
     (one) =>
-      one.kind !== 'model' || one.at.form !== 'prose' || one.size !== undefined || produced(one.words).length > 0,
+      one.kind !== 'model' ||
+      one.at.form !== 'prose' ||
+      one.size !== undefined ||
+      (produced(one.words).length > 0 && !meansModel(one.words)),
   );
 }
 

@@ -39,6 +39,11 @@ export interface Telling {
   ofOtherCodes: boolean;
 }
 
+/** "Postage to Leeds would be about £6": one of many who answer each other asks for it, or offers. */
+const isTalk = (blocks: readonly Block[]): boolean =>
+  blocks.filter((block) => block.kind === 'paragraph' && block.quoted).length > 0;
+const ships = (text: string): boolean => findShipping(text.slice(0, longestLook)).length > 0;
+
 /** What speaks for a page that tells of a maker, and for one that offers a piece. */
 export function readTelling(title: string, blocks: readonly Block[]): Telling {
   const headings = headingsOf(blocks);
@@ -59,7 +64,9 @@ export function readTelling(title: string, blocks: readonly Block[]): Telling {
     ofOtherCodes: otherCodes(`${title}\n${headings[0] ?? ''}`.slice(0, 600)).length > 0,
     offersInHeading: offers(about).length > 0,
     ofGoods: goods(`${title}\n${textOfBlocks(blocks)}`).length > 0 || namesWorkshops(about),
-    offersInText: [offers, findReturns, findShipping].some((find) => find(body).length > 0),
+    offersInText:
+      [offers, findReturns].some((find) => find(body).length > 0) ||
+      (findShipping(body).length > 0 && !(isTalk(blocks) && texts.filter(ships).length === 1)),
   };
 }
 

@@ -18,6 +18,8 @@ import {
 } from '../take-pages/names';
 import {
   asidePages,
+  drifterAsidePages,
+  drifterSeenPages,
   freshAsidePages,
   freshSeenPages,
   guestAsidePages,
@@ -110,6 +112,8 @@ export async function bench(): Promise<void> {
     ['ramblers, set aside', ramblerAsidePages],
     ['lodgers, seen', lodgerSeenPages],
     ['lodgers, set aside', lodgerAsidePages],
+    ['drifters, seen', drifterSeenPages],
+    ['drifters, set aside', drifterAsidePages],
   ] as const) {
     const scores = pages.map(scorePage);
     rows.push(lineOf(name, 'tables and lists', scores.filter(inTables)));

@@ -32,7 +32,8 @@ import { codesNamed, writesOneLetter } from '../../src/take/prose/codes-named';
 import { constructionIn } from '../../src/take/prose/construction';
 import { lettersIn } from '../../src/take/prose/letters';
 import { modelsIn, pricesIn } from '../../src/take/prose/models';
-import { plantsIn } from '../../src/take/prose/plants';
+import { deniedIn, plantsIn } from '../../src/take/prose/plants';
+import { plantsInTurn } from '../../src/take/prose/plants-in-turn';
 import { isAsked, sentencesOf } from '../../src/take/prose/sentences';
 import { stampedSince } from '../../src/take/prose/stamped';
 import { systemsIn } from '../../src/take/prose/systems';
@@ -45,6 +46,7 @@ import { readLegend, readNotation } from '../../src/take/said/layout';
 import { readLayoutWords, withLettersAdded } from '../../src/take/said/layout-words';
 import { monthLetter } from '../../src/take/said/letter-slots';
 import { plainMaterial } from '../../src/take/said/material';
+import { monthLettersTold } from '../../src/take/said/month-letters';
 import { readCounts } from '../../src/take/said/number';
 import { partNamed } from '../../src/take/said/part';
 import { readPeriods } from '../../src/take/said/period';
@@ -171,6 +173,9 @@ const ofTelling: Record<string, TextReader> = {
   makersNamed: (said) => makersNamed([{ kind: 'heading', text: said.slice(0, 200) }], said, 'Ondrasse'),
   constructionIn,
   lettersIn,
+  plantsInTurn,
+  monthLettersTold,
+  deniedIn: (said) => deniedIn(said, true),
   modelsIn: (said) => modelsIn(said, null, makers),
   pricesIn: (said) => pricesIn(said, null, makers, null),
   plantsIn: (said) => plantsIn(said, { oneLetter: true, confessed: false, takenBack: 'K' }),

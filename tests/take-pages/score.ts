@@ -41,6 +41,7 @@ const writings = [
   'wayfarer',
   'rambler',
   'lodger',
+  'drifter',
 ] as const;
 type Writing = (typeof writings)[number];
 const writingOf = (name: string): Writing | undefined => writings.find((word) => name.split('-').includes(word));
@@ -220,6 +221,22 @@ const drawnLodgers = [
 const lodgers = parted('lodger', drawnLodgers);
 export const lodgerSeenPages: readonly string[] = lodgers.seen;
 export const lodgerAsidePages: readonly string[] = lodgers.aside;
+
+/** Drawn by lot (Python's `random.Random(20261208)`, 8 of the 25 that tell and 1 of the 3 that do not) from pages of hands that knew no reader: columns of codes alone, sheets of prices, glossaries, letters and circulars. */
+const drawnDrifters = [
+  'de-prose-drifter-leserfrage',
+  'en-definitions-drifter-counter',
+  'en-prose-drifter-accession',
+  'en-thread-drifter-loft',
+  'es-list-drifter-chuleta',
+  'fr-table-drifter-depliant',
+  'it-prose-drifter-bollettino',
+  'ja-prose-drifter-natsuyasumi',
+  'nl-none-drifter-braderie',
+];
+const drifters = parted('drifter', drawnDrifters);
+export const drifterSeenPages: readonly string[] = drifters.seen;
+export const drifterAsidePages: readonly string[] = drifters.aside;
 
 export const pageHtml = (name: string): string => readFileSync(new URL(`${name}.html`, here), 'utf8');
 export const truthOf = (name: string): Truth =>

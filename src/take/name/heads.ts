@@ -145,13 +145,19 @@ const ofHome = (document: Document): Head[] =>
     .slice(0, 2)
     .map((link) => ({ kind: 'site', text: textContent(link).trim().slice(0, longestOpening) }));
 
+/** The first heading of a page without one of the first level; none where a table stands before it, which it does not head. */
+function headOfAll(blocks: readonly Block[], headings: readonly string[]): string | undefined {
+  const at = blocks.findIndex(({ kind }) => kind === 'heading');
+  return blocks.slice(0, Math.max(0, at)).some(({ kind }) => kind === 'table') ? undefined : headings[0];
+}
+
 /** All that a page is headed with. */
 export function headsOf(document: Document, written: string, blocks: readonly Block[]): Head[] {
   const title = titleOfFile(written);
   const headings = headingsOf(blocks).map((text) => text.slice(0, longestHead));
   // What a page calls its first is before what stands at its side.
   const first = blocks.find((block) => block.kind === 'heading' && block.level === 1);
-  const main = (first?.kind === 'heading' ? first.words.text.slice(0, longestHead) : headings[0]) ?? '';
+  const main = (first?.kind === 'heading' ? first.words.text.slice(0, longestHead) : headOfAll(blocks, headings)) ?? '';
   const own = headings.indexOf(main);
   const sections = headings.filter((_, at) => at !== own);
   const [meta] = select(document, 'meta[property="og:site_name"], meta[name="application-name"]');

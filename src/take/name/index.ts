@@ -1,7 +1,7 @@
 import { foldWords } from '../../text';
 import { tellingFinder } from '../words';
 import type { Head } from './heads';
-import { articleFirst, isHouse, isJoined, isParticled, opensWithHouse, withoutHouse, withoutLegalForm } from './shapes';
+import { articleFirst, isHouse, isHouseOf, isJoined, isParticled, withoutHouse, withoutLegalForm } from './shapes';
 import { NamesInText } from './told-of';
 import { type Weighed, weigh } from './weigh';
 import { fold, things } from './words';
@@ -84,7 +84,7 @@ function whole(short: Weighed, long: Weighed, text: NamesInText): Weighed {
     return isHalved(short, long, text) ? long : short;
   // "Lederwarenfabrik Lohmühle", which is Lohmühle wherever the text goes on of it.
   const alone = text.of(short.name).count - text.of(long.name).count;
-  if (opensWithHouse(long.name, short.name) && alone > text.alone(long.name)) return short;
+  if (isHouseOf(long.name, short.name) && alone > text.alone(long.name)) return short;
   if (isJoined(long.name) || articleFirst.test(long.name)) return long;
   if (isParticled(long.name)) {
     const alone = text.alone(short.name);

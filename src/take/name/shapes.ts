@@ -239,9 +239,11 @@ export function withoutHouse(name: string, texts: readonly string[]): string {
 export const isHouse = (name: string): boolean =>
   japaneseHouse.test(name) ||
   houseOfGoods.some((phrase) => name.startsWith(phrase) || name.endsWith(` ${phrase.trim()}`));
-/** Whether a name is another one behind a word for what its house makes. */
-export const opensWithHouse = (long: string, short: string): boolean =>
-  houseOfGoods.some((phrase) => long === `${phrase}${short}`);
+/** Whether a name is another one with a word for its house, or for what that makes, before or behind it. */
+export const isHouseOf = (long: string, short: string): boolean =>
+  [...houseOfGoods, ...houseFirst].some((phrase) => long === `${phrase}${short}`) ||
+  houseOfGoods.some((phrase) => long === `${short} ${phrase.trim()}`) ||
+  (japaneseHouse.test(long) && long.replace(japaneseHouse, '') === short);
 const japaneseHouse = /(?:鞄|製鞄所?|鞄店|鞄工房|革店|革工房|皮革|革具店|製作所)$/u;
 const houseOfGoods = wordsFor('house-of-goods').map((phrase) => `${phrase} `);
 

@@ -12,6 +12,7 @@ import {
   type Shape,
   siteNouns,
   things,
+  workshops,
 } from './words';
 
 /** How a page's own text speaks of a name. */
@@ -106,6 +107,19 @@ const isJapanese = (name: string) => /[\p{Script=Han}\p{Script=Katakana}]/u.test
 const sizes = /^["”]?\s?(?:\d{1,3}\s)?[^.;\n]{0,24}?\d{1,3}\s?[x×]\s?\d/u;
 
 const writes = tellingFinder('author-does');
+/** "Marrick of Richmond marked every bag": what stands behind a name and such a word is its town. */
+const townOf = /(?<!\p{L})(\p{Lu}\p{Ll}[\p{L}’'-]{1,24})\s(?:of|from|aus|te|à)\s$/u;
+function isTownOfName(head: string): boolean {
+  const [, name] = townOf.exec(head) ?? [];
+  return (
+    name !== undefined &&
+    !things.has(fold(name)) &&
+    !makerNoun.has(fold(name)) &&
+    !gathering.has(fold(name)) &&
+    !workshops.has(fold(name))
+  );
+}
+
 const byline = /(?:^|\n)\s{0,3}(?:by|von|par|di|por|door|text|texte|testo)[:\s]\s?$/iu;
 const endsByline = /^\s?(?:,|\||[-–—·]|\n|$|(?:on|am|le|il|el|op|\d{1,2}\.?)\s)/u;
 const postedBy = tellingFinder('posted-by');
@@ -119,8 +133,13 @@ function isWriter(text: string, start: number, end: number): boolean {
   );
 }
 
+/** German writes every noun with a capital: behind its article a word is a maker's name only where the page has it at its head. */
+const germanArticle = /^(?:eine?[mnr]?|jede[mnrs]?)$/u;
+const tellsMaker = (word: string, isInHeads: boolean): boolean =>
+  before.has(word) && (isInHeads || !germanArticle.test(word));
+
 /** What the words around one place of a name say of it. */
-function speaksOf(text: string, start: number, end: number, name: string): ToldOf {
+function speaksOf(text: string, start: number, end: number, name: string, isInHeads: boolean): ToldOf {
   const [head, tail] = [text.slice(Math.max(0, start - 24), start), text.slice(end, end + 48)];
   const words = wordsBefore(text, start);
   const next = fold(behind.exec(tail)?.[1]);
@@ -130,7 +149,11 @@ function speaksOf(text: string, start: number, end: number, name: string): ToldO
   if (isWriter(text, start, end)) return { ...nothing, asPlace: 1 };
   const opens = opensAt(text, start);
   const isTown = isOfMakers(words, next);
-  const isPlace = isTown || isAfterCode(head) || words.some((word) => places.has(word));
+  const isPlace =
+    isTown ||
+    isTownOfName(text.slice(Math.max(0, start - 40), start)) ||
+    isAfterCode(head) ||
+    words.some((word) => places.has(word));
   // "The Carraway was made by Dunsley & Hart": the one is the other's model.
   const isMade = madeBy(tail).some(({ start }) => start === 1);
   // "der Firma Grevenroth"
@@ -139,7 +162,7 @@ function speaksOf(text: string, start: number, end: number, name: string): ToldO
     isLabelled(text.slice(Math.max(0, start - 52), start));
   const inJapanese = isJapanese(name) || /[\p{Script=Hiragana}\p{Script=Katakana}]/u.test(tail.slice(0, 2));
   const isMaker =
-    words.some((word) => before.has(word) || isOfThing(word) || isOwnersOne(word)) ||
+    words.some((word) => tellsMaker(word, isInHeads) || isOfThing(word) || isOwnersOne(word)) ||
     does.has(next) ||
     gathering.has(next) ||
     gathering.has(words[0] ?? '') ||
@@ -199,10 +222,13 @@ export class NamesInText {
   ) {
     this.joined = joinedIn(heads, text);
     this.isOwn = ours(text).length > 0;
-    this.written = new Set([...text.matchAll(lowercase)].map(([word]) => word));
+    // "harrowgill dating v7", the name of the sheet: what opens a line may be typed small, whatever it is.
+    const within = [...text.matchAll(lowercase)].filter(({ index }) => index > 0 && text[index - 1] !== '\n');
+    this.written = new Set(within.map(([word]) => word));
     for (const { name: written, start, end } of this.namesIn(text)) {
       const name = withoutLegalForm(written);
-      this.own.set(name, sum(this.own.get(name) ?? nothing, speaksOf(text, start, end, written)));
+      const isInHeads = heads.some((head) => head.includes(name));
+      this.own.set(name, sum(this.own.get(name) ?? nothing, speaksOf(text, start, end, written, isInHeads)));
       if (/[“„«"]\s?$/u.test(text.slice(Math.max(0, start - 2), start)) && /^\s?["”“»]/u.test(text.slice(end, end + 2)))
         this.quoted.set(name, (this.quoted.get(name) ?? 0) + 1);
       const known = this.spelt.get(name.toLowerCase());

@@ -68,8 +68,14 @@ function isTitleCase(head: string): boolean {
   return words.length >= 3 && words.every((word) => /^\p{Lu}/u.test(word));
 }
 
+/** "Spickzettel Wendelgard-Taschen": German joins a name so to what it made, and writes every noun with a capital. */
+const isCompounded = (head: string, end: number): boolean =>
+  things.has(fold(/^-(\p{L}{3,30})/u.exec(head.slice(end, end + 32))?.[1]));
+
 const aloneIn = (head: string, name: string): boolean => {
-  const pieces = head.split(/\s[–—|»-]\s|:\s|\s\/\s|[[\]()（）【】]|のコード/u).map((piece) => piece.trim());
+  const pieces = head
+    .split(/\s[–—|»-]\s|:\s|\s\/\s|\/(?=\p{Lu})|[[\]()（）【】]|のコード/u)
+    .map((piece) => piece.trim());
   return pieces.includes(name);
 };
 
@@ -172,7 +178,7 @@ export function weigh(name: string, heads: readonly Head[], text: NamesInText): 
     const at = placeIn(head, name);
     if (at < 0) continue;
     if (!kinds.has(kind)) weight += headWeight[kind];
-    if (isTitleCase(head)) capitals += 1;
+    if (isTitleCase(head) && !isCompounded(head, at + name.length)) capitals += 1;
     kinds.add(kind);
     if (at > 0) opens = false;
     // "Comprendre les codes": a verb has an article behind it.

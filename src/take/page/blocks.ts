@@ -24,7 +24,8 @@ const boldLevel = 7;
 const struckTags = new Set(['del', 's', 'strike']);
 /** Layout tables lie in one another; more of them than this are not looked into for what they hold. */
 const deepestTable = 6;
-const footnote = /^\s{0,3}[[(]?(?:\d{1,3}|[a-z]|[*†‡]{1,3})[\])]?\s{0,3}$/i;
+/** "[1]", "*", "[source?]": a raised mark, and what editors ask for in brackets. */
+const footnote = /^\s{0,3}(?:[[(]?(?:\d{1,3}|[a-z]|[*†‡]{1,3})[\])]?|\[[^[\]]{2,30}\])\s{0,3}$/i;
 
 /** A table of data; one that holds other things, or a single row, only lays out what stands in it: a forum's posts. */
 const isData = (table: Element): boolean =>

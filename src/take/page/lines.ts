@@ -23,11 +23,24 @@ const opensWithCode = new RegExp(`^${codeHead.source}`, 'u');
 export function piecesOfList(words: Inline): Inline[] {
   if (words.text.length > longestList) return [];
   if (words.text.includes('; ')) return partedBy(words, '; ');
+  const labelled = labelledSentences(words);
+  if (labelled.length > 1) return labelled;
+  // "…, E = Spain. Before 1968 there was nothing": what follows is no entry.
+  if (/(?:\p{L}{4}|\d{4}|\))\.\s(?!\p{Lu}{1,3}\d?\s?[:：=＝→])\p{Lu}/u.test(words.text)) return [];
   if (!opensWithCode.test(words.text)) return [];
   const cuts = [...words.text.matchAll(beforeCode)];
   const starts = [0, ...cuts.map(({ 0: joint, index }) => index + joint.length)];
   const ends = [...cuts.map(({ index }) => index), words.text.length];
   return starts.map((start, at) => partOf(words, start, ends[at]!));
+}
+
+const sentenceEnd = /(?<=\p{L}{3}|\d{4}|\))\.\s(?=\p{Lu})/gu;
+/** "Where: back of the pocket. Lining: suede to 1969.": sentences that each begin with a label. */
+function labelledSentences(words: Inline): Inline[] {
+  const cuts = [...words.text.matchAll(sentenceEnd)].map(({ index }) => index);
+  const starts = [0, ...cuts.map((at) => at + 2)];
+  const pieces = starts.map((start, at) => partOf(words, start, cuts[at] ?? words.text.length));
+  return pieces.every(({ text }) => /^\p{Lu}[^:.;]{2,30}[:：]\s/u.test(text)) ? pieces : [];
 }
 
 function partedBy(words: Inline, mark: string): Inline[] {

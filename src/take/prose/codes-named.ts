@@ -115,7 +115,7 @@ const opensWithCountry = (text: string): boolean => {
 };
 
 const oneLetterCode =
-  /(?<![\p{L}\d])(?:\p{Lu}\s?\d{3,8}|\d{3,8}[ -]?\p{Lu}|\p{Lu}[ ./-]\d{1,2}[ ./-]\d{2}|\d{1,2}[ ./-]\d{2}[ ./-]\p{Lu}|\d{1,2}([ -]?)\p{Lu}\1\d{2})(?![\p{L}\d])/u;
+  /(?<![\p{L}\d])(?:\p{Lu}\s?\d{3,8}|\d{3,8}[ -]?\p{Lu}|\p{Lu}[ ./-]?\d{1,2}[ ./-]\d{2}|\d{1,2}[ ./-]\d{2}[ ./-]\p{Lu}|\d{1,2}([ -]?)\p{Lu}\1\d{2})(?![\p{L}\d])/u;
 const plants = tellingFinder('plant');
 
 const lettersOfCode = /(?<![\p{L}\d])(?:(\p{Lu}{2,3})[ -]?\d{3,6}|\d{3,6}[ -]?(\p{Lu}{2,3}))(?![\p{L}\d])/gu;
@@ -123,7 +123,10 @@ const lettersOfCode = /(?<![\p{L}\d])(?:(\p{Lu}{2,3})[ -]?\d{3,6}|\d{3,6}[ -]?(\
 export const lettersWritten = (text: string): ReadonlySet<number> =>
   new Set([...text.matchAll(lettersOfCode)].map(([, before, behind]) => (before ?? behind!).length));
 
+const dateUnits = tellingFinder('year', 'month', 'week');
 /** Whether a text writes codes with one letter, or says that a letter is of a workshop. */
 export const writesOneLetter = (text: string): boolean =>
   oneLetterCode.test(text) ||
-  text.split(/[.!?。！？\n]/).some((one) => letterWords(one).length > 0 && plants(one).length > 0);
+  text
+    .split(/[.!?。！？\n]/)
+    .some((one) => letterWords(one).length > 0 && (plants(one).length > 0 || dateUnits(one).length > 1));

@@ -159,9 +159,15 @@ const materialOf = (clause: string, time: Marker, from: number, to: number): str
       .replace(/です[。\s]{0,3}$/u, ''),
   );
 
+/** "La cremallera del bolsillo interior fue …": where on the piece the part is. */
+const ofPlace =
+  /^\s(?:of|in|on|at|von|vom|am|an|im|in|de[ls]?|des|du|d['’]|della|dello|nel|nella|van|aan)\s(?:(?:the|der|dem|den|la|el|il|de|het)\s)?(?:\p{Ll}{3,16}\s){0,2}(?:\p{L}{3,20})\s?$/u;
+
 /** What says of a part that it was of a material: a verb right behind it, or a colon ("Linings changed as well: silk …"). */
 function verbBehind(text: string, from: number): { start: number; end: number } | undefined {
-  const verb = verbs(text).find(({ start }) => start >= from && start - from <= 10);
+  const verb = verbs(text).find(
+    ({ start }) => start >= from && (start - from <= 10 || ofPlace.test(text.slice(from, start))),
+  );
   const colon = /^[^.;:]{0,40}:(?=\s)/u.exec(text.slice(from));
   const end = colon ? from + colon[0].length : 0;
   return (
@@ -178,7 +184,7 @@ function linked({ used, about }: Used, link: 'beforehand' | 'afterwards'): Used 
 /** The words behind "was", "était en", "war … aus": what the part was. */
 function materialBehind(text: string, from: number): string | null {
   const verb = verbBehind(text, from);
-  return verb ? material(text.slice(verb.end).split(/[,(:。]|\.(?:\s|$)/)[0]!) : null;
+  return verb ? material(text.slice(verb.end).split(/[,(:。]|\.(?:\s|$)|\s[–—]\s/)[0]!) : null;
 }
 
 function material(text: string): string | null {

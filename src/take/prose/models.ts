@@ -9,8 +9,9 @@ import { readSizes, type SaidSize } from '../said/size';
 import type { TakenPeriod } from '../types';
 import { tellingFinder, wholeWords } from '../words';
 
+/** "Im Laden": German writes every noun with a capital, and no model behind such a word. */
 const capitals =
-  /(?<![\p{L}\d])\p{Lu}[\p{L}'’-]{2,30}(?: (?:\p{Lu}[\p{L}'’-]{1,30}|\d{1,3}(?!\d|[.,]\d|\s?(?:x|×|cm|mm|in\b(?!\s\d{4})))))*/gu;
+  /(?<![\p{L}\d])(?<!(?<!\p{L})(?:[Ii]m|[Bb]eim|[Aa]m|[Vv]om|[Zz]um|[Zz]ur|[Ii]ns)\s)\p{Lu}[\p{L}'’-]{2,30}(?: (?:\p{Lu}[\p{L}'’-]{1,30}|\d{1,3}(?!\d|[.,]\d|\s?(?:x|×|cm|mm|in\b(?!\s\d{4})|\p{Sc}|DM|Mark|EUR|Euro|Lire|Franken|francs?|lire|pesetas|pounds|gulden|円))))*/gu;
 const produced = tellingFinder('produced');
 const launched = tellingFinder('launched');
 const priceWords = tellingFinder('new-price', 'cost');
@@ -18,7 +19,12 @@ const personal = tellingFinder('bought');
 /** Words that begin a sentence and name nothing: articles, pronouns, and what kind of thing follows. */
 const opening =
   /^(?:the|la|le|les|el|los|il|lo|die|der|das|de|het|a|an|an?|it|its|sie|er|es|elle|il|ella|in|from|since|until|at|modelo?|modell|modèle|modello)$/i;
-const common = wholeWords('heading');
+/** "Neupreis 1972" is no model. */
+const common: ReadonlySet<string> = new Set([
+  ...wholeWords('heading'),
+  ...wholeWords('column-price'),
+  ...wholeWords('new-price'),
+]);
 const makerNouns = wholeWords('maker-noun');
 
 /** The name of a model before a place in a sentence; the maker's own name is none. */
@@ -61,6 +67,12 @@ const withoutMaker = (name: string, makers: readonly string[]): string => {
   if (makers.some((one) => name.endsWith(` ${one}`)) && makerNouns.has(foldWords(name.split(' ')[0]!).text)) return '';
   return makers.some((one) => one.split(' ').includes(name)) ? '' : name;
 };
+
+/** "It was made from 1958 to 1983.": of the model that was named before; true only where its size is told as well. */
+export const meansModel = (sentence: string): boolean =>
+  /^(?:it|il|elle|sie|er|es|fu|è|fue|se|hij|zij|het|het model|the model|le modèle|das modell|il modello|el modelo)\s/iu.test(
+    sentence,
+  );
 
 /** A day by which no code is read. */
 const anyDay = '2000-01-01';
@@ -117,7 +129,7 @@ function modelIn(
   const name =
     quotedBefore(sentence, until, makers) ??
     modelBefore(sentence, until, makers) ??
-    (sides ? (japaneseBefore(sentence, until, makers) ?? known) : null);
+    (sides ? (japaneseBefore(sentence, until, makers) ?? known) : meansModel(sentence) ? known : null);
   if (name === null || (!sides && !years)) return null;
   return {
     name,
@@ -138,12 +150,21 @@ export function pricesIn(sentence: string, known: string | null, makers: readonl
   const amounts = readAmounts(sentence, francs);
   const isSeries = amounts.length > 1 && amounts.length === years.length;
   if (priceWords(sentence).length === 0 && !(isSeries && auctioned(sentence).length === 0)) return [];
-  return amounts.flatMap(({ amount, currency, start }, at) => {
-    const near = years.findLast((one) => one.end <= start) ?? years.find((one) => one.start >= start);
+  return amounts.flatMap(({ amount, currency, start, end }, at) => {
+    // "£34 in 1975", behind another year.
+    const behind = years.find(
+      (one) => one.start >= end && one.start - end <= nearestYear && yearBehind.test(sentence.slice(end, one.start)),
+    );
+    const near = behind ?? years.findLast((one) => one.end <= start) ?? years.find((one) => one.start >= start);
     const year = isSeries ? years[at] : near;
     if (!year) return [];
-    const model = modelBefore(sentence, start, makers) ?? known;
+    const quoted = sentence.length <= longestQuoted ? quotedBefore(sentence, start, makers) : null;
+    const model = quoted ?? modelBefore(sentence, start, makers) ?? known;
     return [{ kind: 'price' as const, ...(model && { model }), amount, currency, year: Number(year.used[0]) }];
   });
 }
 const auctioned = tellingFinder('auctioned');
+const nearestYear = 14;
+/** A longer sentence is a muddle, of which nothing is looked for in quotation marks. */
+const longestQuoted = 400;
+const yearBehind = /^\s?(?:\(|(?:in|en|nel|im Jahr|im Jahre)\s)$/iu;

@@ -93,14 +93,16 @@ function pairsIn(text: string): Pair[] {
 }
 
 /** "and, from 1985, MA": what parts a time from the pair before it stands ahead of it, and nothing of the kind behind. */
-const conjunction = new RegExp(`(?:;|(?<!\\p{L})(?:${andWords}))[\\s,]{1,3}$`, 'u');
-const opensPair = new RegExp(`^[\\s,]{0,3}(?:(?!(?:${andWords})\\s)\\p{Ll}{1,8}\\s){0,3}$`, 'u');
+const conjunction = new RegExp(`(?:;|(?<!\\p{L})(?:${andWords}))[\\s,–—-]{1,4}$`, 'u');
+const opensPair = new RegExp(`^[\\s,–—-]{0,3}(?:(?!(?:${andWords})\\s)\\p{Ll}{1,8}\\s){0,3}$`, 'u');
 
 /** The pair that a period is of: within it, behind it, or before it where a comma or "and" parts it from the one before. */
 function pairOf(period: SaidPeriod, pairs: readonly Pair[], alone: readonly number[], text: string): Pair | undefined {
   const next = pairs.find(({ end }) => end > period.start);
   const last = pairs.findLast(({ end }) => end <= period.start);
   if (next !== undefined && next.start <= period.start) return next;
+  // "S is Stroud; a few from the late 1970s have an N": of the clause that it stands in.
+  if (next !== undefined && last !== undefined && /[;.]\s/u.test(text.slice(last.end, period.start))) return next;
   const isParted = last === undefined ? period.start <= opening : conjunction.test(text.slice(last.end, period.start));
   // "M Murrhardt, ab 1984 auch T": behind a comma, and without one before the pair.
   const leads =

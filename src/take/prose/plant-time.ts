@@ -2,10 +2,10 @@ import { andWords } from '../and-words';
 import { readPeriods, usedOf } from '../said/period';
 import { farthestTold, type SaidPlant } from './said-plant';
 
-const joint = new RegExp(`(?:[,;、]|\\s(?:${andWords}))\\s?(?:(?:${andWords})(?!\\p{L}))?[\\s,(]{0,3}$`, 'u');
+const joint = new RegExp(`(?:[,;、]|\\s(?:${andWords}))\\s?(?:(?:${andWords})(?!\\p{L}))?[\\s,(–—-]{0,4}$`, 'u');
 /** What may stand between a time and the code that it is of: a comma, an article, "also". */
 const opensNext =
-  /^\s?[,)は]?\s?(?:(?:also|too|auch|noch|aussi|encore|anche|también|ook|nog)\s)?(?:an?\s|the\s|une?\s|l[ae]?[\s'’]|eine?[mn]?\s|d(?:ie|er|as|en)\s|una?\s|il\s|el\s|een\s|de\s|het\s)?$/iu;
+  /^\s?[,)は–—-]?\s?(?:(?:also|too|auch|noch|aussi|encore|anche|también|ook|nog)\s)?(?:an?\s|the\s|une?\s|l[ae]?[\s'’]|eine?[mn]?\s|d(?:ie|er|as|en)\s|una?\s|il\s|el\s|een\s|de\s|het\s)?$/iu;
 /** "SC for Scarborough and, from 1985, MA for Malta": a time between two codes that is of the second. */
 export function timeAhead(sentence: string, from: number | undefined, to: number) {
   if (from === undefined || to - from > farthestTold) return null;

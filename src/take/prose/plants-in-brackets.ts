@@ -5,10 +5,11 @@ import { namesMonth } from '../said/month';
 import { readPeriods, type SaidPeriod } from '../said/period';
 import { readPlace } from '../said/place';
 import { withoutPeriods } from '../said/used-text';
+import { tellingFinder } from '../words';
 import { plantBeside, type SaidPlant } from './said-plant';
 
 const inBrackets =
-  /\((?:\p{Ll}{0,12}(?:letter|lettre|lettera|letra|buchstabe|kürzel|marke|sigla|code|codice|código)\s)?(\p{Lu}{1,3}\d?)\)/gu;
+  /\((?:\p{Ll}{0,12}(?:letter|lettre|lettera|letra|buchstabe|kürzel|marke|sigla|code|codice|código)\s)?(\p{Lu}{1,3}\d?)(?:,\s([^()]{4,24}))?\)/gu;
 /** "Workshops were Rosenheim (R), Kufstein in Austria (K) and from 1999 Brno (B)": each place before its code. */
 export function plantsInBrackets(sentence: string): SaidPlant[] {
   const found = placesInBrackets(sentence);
@@ -16,11 +17,15 @@ export function plantsInBrackets(sentence: string): SaidPlant[] {
   const tail = /\)(,[^()]{4,60})$/u.exec(sentence)?.[1] ?? '';
   const [country, ...more] = findPlaces(tail);
   if (found.length < 2 || country?.form !== 'name' || more.length > 0 || country.start > farthestCountry) return found;
-  return found.map((plant) =>
-    plant.own.place === unknownPlace ? { ...plant, own: { ...plant.own, place: country.place } } : plant,
+  const isOfAll = bothOf(tail).length > 0;
+  return found.map((plant, at) =>
+    plant.own.place === unknownPlace && (isOfAll || at === found.length - 1)
+      ? { ...plant, own: { ...plant.own, place: country.place } }
+      : plant,
   );
 }
 const farthestCountry = 16;
+const bothOf = tellingFinder('both-of');
 
 /** A name right before a bracket, with its country. */
 const nameBefore =
@@ -49,7 +54,7 @@ const timesBehind = (between: string, more: boolean): SaidPeriod[] =>
 function placesInBrackets(sentence: string): SaidPlant[] {
   let reached = 0;
   const all = [...sentence.matchAll(inBrackets)];
-  return all.flatMap(({ 0: bracket, 1: written, index }, at): SaidPlant[] => {
+  return all.flatMap(({ 0: bracket, 1: written, 2: time, index }, at): SaidPlant[] => {
     const told = sentence.slice(Math.max(reached, index - longest), index);
     reached = index + bracket.length;
     const { text, periods } = withoutPeriods(told);
@@ -63,7 +68,11 @@ function placesInBrackets(sentence: string): SaidPlant[] {
     const near = periods.filter(
       (period) => (at > 0 || text.length - period.end <= nearest) && !(at > 0 && isBehind(told, period, true)),
     );
-    return place ? [plantBeside(written!, place, behind.length > 0 ? behind : near, index + 1)] : [];
+    // "Tielt (T, from 1978)"; another word behind the code is of something else.
+    const inside = time === undefined ? [] : readPeriods(time);
+    if (time !== undefined && inside.length !== 1) return [];
+    const times = [inside, behind].find((one) => one.length > 0) ?? near;
+    return place ? [plantBeside(written!, place, times, index + 1)] : [];
   });
 }
 const longest = 90;

@@ -9,6 +9,7 @@ import { type InSlots, plantsInSlots } from './plant-slots';
 import { timeAhead, withTimeBefore } from './plant-time';
 import { plantsByNumber } from './plants-by-number';
 import { placesInBracketsBehind, plantsInBrackets } from './plants-in-brackets';
+import { plantsInTurn } from './plants-in-turn';
 import { farthestTold, type SaidPlant } from './said-plant';
 
 /** What is known before a sentence is read. */
@@ -38,14 +39,42 @@ const nextLetter = /[;。].{0,200}$|,\s(?:\p{Ll}{1,3}\s)?\p{Lu}\s\p{L}.{0,200}$/
 const madeAt = tellingFinder('made-at');
 const closesList = /(?:を(?:示|表|指)|の(?:工場|工房)|です|\p{Script=Han}で[、。])/u;
 
+/** "B isn't Bodmin, which only had the warehouse": what sentences say that a code is not, of towns. */
+export function deniedIn(sentence: string, oneLetter: boolean): { code: string; name: string }[] {
+  if (denied(sentence).length === 0 && !notThis.test(sentence)) return [];
+  return codesNamed(sentence, oneLetter).flatMap(({ code, end }) => {
+    const segment = sentence.slice(end, end + farthestTold);
+    const not = denied(segment).find((hit) => hit.start <= 1 && /\p{Script=Latin}/u.test(hit.words));
+    const name = not
+      ? readPlace(
+          segment
+            .slice(not.end)
+            .split(/[,.;:!]/u, 1)[0]!
+            .slice(0, 60),
+        )?.name
+      : undefined;
+    const [, other] = notThis.exec(segment.slice(0, farthestDenied)) ?? [];
+    return [name, other].flatMap((one) => (one === undefined ? [] : [{ code, name: one }]));
+  });
+}
+/** "D is Dronfield, not Derby". */
+const notThis =
+  /(?<=\p{L}\p{L},?\s(?:and\s|und\s|et\s|e\s|y\s|en\s)?)(?:not|nicht|pas|non|no|niet)\s(?:[àa]\s|in\s)?(\p{Lu}\p{Ll}[\p{L}’'-]{1,30})/u;
+const farthestDenied = 70;
+
 /** What a sentence says of plants' codes, and the codes of which it takes an earlier statement back. */
 export function plantsIn(sentence: string, before: Before): { plants: SaidPlant[]; retracted: string[] } {
+  // "Copyright (C) 2004–2018": a sign, and no code.
+  if (/copyright/iu.test(sentence)) return { plants: [], retracted: [] };
   const ofPlants = plantWords(sentence).length > 0;
   const ofLetters = ofPlants || letterWords(sentence).length > 0;
   const listed = ofLetters ? placesInBracketsBehind(sentence) : [];
   if (listed.length > 1) return { plants: listed, retracted: [] };
   const bracketed = ofPlants ? plantsInBrackets(sentence) : [];
   if (bracketed.length > 1) return { plants: bracketed, retracted: [] };
+  const isCertain = withdrawn(sentence).length === 0 && doubtedBy(sentence).length === 0;
+  const inTurn = isCertain ? plantsInTurn(sentence) : null;
+  if (inTurn) return { plants: inTurn, retracted: [] };
   const named = codesNamed(sentence, before.oneLetter);
   const plants: SaidPlant[] = [];
   const retracted: string[] = [];

@@ -17,8 +17,8 @@ import { lettersIn } from './letters';
 import { modelBefore, modelsIn, pricesIn } from './models';
 import { type OpenOrder, ordersIn } from './orders';
 import { lettersOf, plantOfCode } from './plant-of-code';
-import { type Before, plantsIn } from './plants';
-import type { Section } from './said-system';
+import { type Before, deniedIn, plantsIn } from './plants';
+import type { SaidSystem, Section } from './said-system';
 import { isAsked, type Sentence, sentencesOf } from './sentences';
 import { deniesFigures, stampedSince } from './stamped';
 import { timeAlone } from './system-time';
@@ -59,6 +59,9 @@ export class ProseReader {
   private readonly corrections: Proposal[] = [];
   readonly conceded = new Set<Proposal>();
 
+  /** What codes were said not to be, by whoever. */
+  private denied: { code: string; name: string }[] = [];
+
   /** Orders of a code that paragraphs told without an example. */
   readonly orders: OpenOrder[] = [];
 
@@ -71,6 +74,9 @@ export class ProseReader {
   private readonly open: Proposal[] = [];
   /** The form of a code that a paragraph before told without its time. */
   private undated: Proposal | null = null;
+
+  /** The form that paragraphs before told last. */
+  private lastSystem: SaidSystem | undefined = undefined;
 
   /** A form told without its time that still wants an example. */
   private pending: SaidLayout | null = null;
@@ -125,7 +131,8 @@ export class ProseReader {
       return proposal;
     };
     this.date(sentences);
-    const systems = systemsIn(sentences, this.day, above, context.earlier, this.shown, this.pending);
+    const systems = systemsIn(sentences, this.day, above, context.earlier, this.shown, this.pending, this.lastSystem);
+    this.lastSystem = systems.found.findLast(({ own }) => own.kind === 'code-system') ?? this.lastSystem;
     this.shown = codeShown(words.text, this.day) ?? this.shown;
     this.pending = systems.pending;
     for (const { own, doubts, sentences: told } of systems.found) {
@@ -154,6 +161,8 @@ export class ProseReader {
         confessed: before.confessed || mistaken(text).length > 0,
         takenBack: plants.length === 0 ? (retracted.at(-1) ?? null) : null,
       };
+      this.denied.push(...deniedIn(text, this.oneLetter));
+      if (concedes(text).length > 0) this.concede(text, count + found.length);
       for (const code of retracted) this.retractions.push({ code, before: count + found.length });
       for (const { own, doubts, corrects } of plants) {
         const plant = add(own, [sentence], doubts);
@@ -200,6 +209,14 @@ export class ProseReader {
         maker,
         propose: (own, doubts) => propose(context, { kind: 'code-system', ...own }, { ...said, doubts }),
       });
+  }
+
+  /** "You're right, I was wrong about Bodmin": what another denied is taken back, of the town that is named or of all of them. */
+  private concede(text: string, before: number): void {
+    const named = this.denied.filter(({ name }) => holdsName(text, name));
+    const own = named.length > 0 ? named : this.denied;
+    for (const { code, name } of own) this.retractions.push({ code, name, before });
+    this.denied = this.denied.filter((one) => !own.includes(one));
   }
 
   /** The workshop that a sentence tells beside the date of a code: of its own one, or of that which was asked for. */

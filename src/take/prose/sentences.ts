@@ -30,7 +30,7 @@ export function sentencesOf(text: string): Sentence[] {
     if (piece.trim() !== '') found.push({ text: piece.trim(), start: start + lead });
     start = at;
   };
-  for (const match of text.matchAll(/[.!?]{1,3}["”’)]?\s(?=["“(¿¡]?[\p{Lu}\d])|[。！？\n]/gu)) {
+  for (const match of text.matchAll(/[.!?]{1,3}(?:["”’)]|\s?»)?\s(?=(?:["“„(¿¡]|«\s?)?[\p{Lu}\d])|[。！？\n]/gu)) {
     if (match[0].startsWith('.') && short.test(text.slice(Math.max(start, match.index - 8), match.index))) continue;
     if (match[0].startsWith('. ') && isOrdinal(text, start, match.index)) continue;
     end(match.index + match[0].length);

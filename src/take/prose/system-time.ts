@@ -69,8 +69,12 @@ export function changeOf({ periods }: Told): SaidPeriod[] {
   return own.length > 0 ? own : sinceYear(periods);
 }
 
-const ownOf = (periods: readonly SaidPeriod[]): SaidPeriod[] =>
-  periods.filter(({ form }) => form !== 'year').slice(0, 1);
+/** More times than this in one sentence are of more things than one: which is that of the code stays open. */
+const mostTimes = 2;
+const ownOf = (periods: readonly SaidPeriod[]): SaidPeriod[] => {
+  const told = periods.filter(({ form }) => form !== 'year');
+  return told.length > mostTimes ? [] : told.slice(0, 1);
+};
 
 /** The one year of a sentence as a start; none where it names several. */
 const sinceYear = ([year, ...more]: readonly SaidPeriod[]): SaidPeriod[] =>

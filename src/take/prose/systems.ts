@@ -1,4 +1,4 @@
-import { codeShown, exactDates, plainExamples } from '../said/example';
+import { codeShown, exactDates, isShortCode, plainExamples } from '../said/example';
 import type { SaidLayout } from '../said/layout-words';
 import { timeFrom } from '../said/one-period';
 import { usedOf } from '../said/period';
@@ -15,7 +15,7 @@ const letterWords = tellingFinder('letters');
 
 /**
  * Code systems that a paragraph's sentences tell, and codes whose date it tells without a system. `earlier` is the form that
- * paragraphs before told last, which "then a letter was put before it" goes on from; the form told last is handed back.
+ * paragraphs before told last (`ahead` with its time), which "then a letter was put before it" goes on from; the form told last is handed back.
  */
 export function systemsIn(
   sentences: readonly Sentence[],
@@ -24,6 +24,7 @@ export function systemsIn(
   earlier: SaidLayout | null = null,
   shown: string | null = null,
   open: SaidLayout | null = null,
+  ahead: SaidSystem | undefined = undefined,
 ): { found: SaidSystem[]; known: SaidLayout | null; pending: SaidLayout | null } {
   const told = withShown(
     sentences.flatMap(clausesOf).map((sentence) => look(sentence, day)),
@@ -48,7 +49,7 @@ export function systemsIn(
       at = described.last;
       continue;
     }
-    const after = periodAfter(here, told[at - 1], found.at(-1)) ?? [];
+    const after = periodAfter(here, told[at - 1], found.at(-1) ?? ahead) ?? [];
     const time = after.length > 0 ? after : periodBeside(undefined, behindOf(told, at));
     // "The letters come before the figures, whose order stayed. UB8912 is of week 12 of 1989."
     const shownNext = exampleBehind(here, told[at + 1]);
@@ -78,9 +79,9 @@ export function systemsIn(
     const group = told.slice(at, last + 1);
     const beside =
       group.map(timeAlone).find((time) => time !== null) ??
-      periodAfter(told[at]!, told[at - 1], found.at(-1)) ??
+      periodAfter(told[at]!, told[at - 1], found.at(-1) ?? ahead) ??
       periodBeside(told[at - 1], behindOf(told, last));
-    const { system, layout, rest } = systemOf(group, known, above, known ?? earlier, beside, found.at(-1));
+    const { system, layout, rest } = systemOf(group, known, above, known ?? earlier, beside, found.at(-1) ?? ahead);
     if (system) found.push(system, ...loose(rest ? [{ ...group.at(-1)!, examples: rest }] : []));
     else found.push(...loose(group));
     pending = system === null && layout?.by === 'words' ? layout : null;
@@ -154,7 +155,7 @@ function answerTo(
 
 const loose = (group: readonly Told[]): SaidSystem[] =>
   group.flatMap(({ sentence, examples, assumed }) =>
-    (assumed ? [] : examples).map(({ code, reads, lookAlike }) => ({
+    (assumed ? [] : examples.filter(({ code }) => !isShortCode(code))).map(({ code, reads, lookAlike }) => ({
       own: { kind: 'example' as const, code, reads },
       doubts: [lookAlike && 'look-alike'],
       sentences: [sentence],

@@ -55,8 +55,15 @@ const codesInBracket = /^(?:\p{Lu}{1,3}\s(?:=\s?)?(?:\p{Ll}{1,12}\s|[dl]['’]){
 /** Whether a place stands in brackets that tell what letters stand for: "the workshop (E for Elda and, from 1993, M for Morocco)". */
 function isInLegend(text: string, at: number): boolean {
   const open = text.lastIndexOf('(', at);
-  return open > text.lastIndexOf(')', at) && codesInBracket.test(text.slice(open + 1, open + 60));
+  return (
+    open > text.lastIndexOf(')', at) &&
+    (codesInBracket.test(text.slice(open + 1, open + 60)) || townBefore.test(text.slice(Math.max(0, open - 60), open)))
+  );
 }
+
+/** "S for Stade or C for Cuxhaven (…": what stands in the bracket is of the town. */
+const townBefore =
+  /(?<![\p{L}\d])\p{Lu}{1,3}\s(?:=|for|für|pour|per|para|voor|is|ist|est|è|es)\s(?:[dl]['’]|\p{Ll}{1,4}\s)?\p{Lu}\p{Ll}[\p{L}’'-]{1,30}\s?$/u;
 
 const legend = /[:：]\s(?=\p{Lu}{1,3}\s(?:=\s?)?(?:\p{Ll}{2,12}\s)?\p{Lu}\p{Ll}|\p{Lu}{1,3}\s\()/u;
 /** Where a sentence turns to what its letters stand for: "a letter in front: B Bern, since 1984 also T for Turkey". */
@@ -92,10 +99,14 @@ const thereWas = tellingFinder('there-was');
 /** "There were none before 1962", "le borse non portavano nulla": that pieces bore nothing, and nothing more behind it. */
 function deniesAll(text: string): boolean {
   const last = nones(text).at(-1);
-  const closes = last !== undefined && !/[\p{L}\d]/u.test(text.slice(last.end));
+  const behind = last === undefined ? '' : text.slice(last.end).replace(onIt, '');
+  const closes = last !== undefined && !/[\p{L}\d]/u.test(behind);
   return closes && text.length <= longestDenial && (bears(text).length > 0 || thereWas(text).length > 0);
 }
 const longestDenial = 70;
+/** "Vóór 1972 stond er niets in": on the piece, or in it. */
+const onIt =
+  /^\s(?:in|on|op|erin|erop|drin|drauf|darin|darauf|dessus|dedans|dentro|sopra|encima)(?:\s(?:it|them))?(?!\p{L})/iu;
 
 /** "Without a code", "keine Codes", "non c'era alcun codice": by its own phrase, or by a denial right before the code. */
 export function deniesCode(text: string): boolean {

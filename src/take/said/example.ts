@@ -127,6 +127,21 @@ function codesIn(text: string, dates: readonly SaidDate[]): Written[] {
     });
 }
 
+const ofLetterAndYear = /(?<![\p{L}\d])\p{Lu}\d\d\p{Lu}{0,2}(?![\p{Script=Latin}\d]|[.,]\d)/gu;
+/** "C84", "C84T": a letter and two figures are a code only where its date is of a year with these figures. */
+const letterAndYearIn = (text: string): Written[] =>
+  [...text.matchAll(ofLetterAndYear)].map(({ 0: code, index }) => ({
+    text: code,
+    start: index,
+    end: index + code.length,
+  }));
+/** "n° 212, février 2014": the issue of a journal, and its date. */
+const issueSign = /(?<!\p{L})(?:n[°ºo.]|nr\.?|no\.?|№|vol\.?|heft|issue|núm\.?|num\.?|jrg\.?|第)\s?$/iu;
+
+/** Whether a code is so short that it dates a piece only by a form that is told beside it. */
+export const isShortCode = (code: string): boolean => shortYear.test(code);
+const shortYear = /^\p{Lu}(\d\d)\p{Lu}{0,2}$/u;
+
 /** The last code that a text shows; null where it shows none. */
 export const codeShown = (text: string, day: string): string | null =>
   codesIn(text, exactDates(text, day)).at(-1)?.text ?? null;
@@ -149,13 +164,18 @@ function yearsOfCodes(text: string): SaidExample[] {
 export function readExamples(text: string, day: string): SaidExample[] {
   const dates = exactDates(text, day);
   if (dates.length === 0) return yearsOfCodes(text);
-  const written = codesIn(text, dates);
+  const written = [...codesIn(text, dates), ...letterAndYearIn(text)].sort((a, b) => a.start - b.start);
   let next = 0;
   return written.flatMap((code, index): SaidExample[] => {
     const until = written[index + 1]?.start ?? text.length;
     while (dates[next] && dates[next]!.start < code.end) next += 1;
     const date = dates[next] && dates[next]!.start < until ? dates[next] : undefined;
     if (!date || date.start - code.end > nearest || /[!?。;]|\.\s/.test(text.slice(code.end, date.start))) return [];
+    const isIssue =
+      /^[1-9]\d{0,2}$/.test(code.text) && issueSign.test(text.slice(Math.max(0, code.start - 8), code.start));
+    if (isIssue && /^\s?[,(]\s?$/u.test(text.slice(code.end, date.start))) return [];
+    const figures = shortYear.exec(code.text)?.[1];
+    if (figures !== undefined && !date.reads.slice(0, 4).endsWith(figures)) return [];
     const { code: plain, lookAlike } = plainCode(code.text);
     return [{ code: plain, reads: date.reads, lookAlike, start: code.start, end: date.end }];
   });

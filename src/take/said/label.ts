@@ -64,6 +64,7 @@ export function rolesNamed(header: string): Role[] {
   const plain = foldWords(header)
     .text.replace(/[([][^)\]]{0,40}[)\]]/g, '')
     .replace(/[\s:：.]{1,4}$/, '')
+    .replace(/(?<=\S)\s(?:cm|mm)$/, '')
     .trim();
   if (sides.test(plain)) return ['size'];
   const exact = whole.filter(({ words }) => words.has(plain)).map(({ role }) => role);

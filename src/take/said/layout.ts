@@ -142,8 +142,30 @@ export function workshopDigits(layout: Layout, code: string): string | null {
   return null;
 }
 
-/** Whether every example of the page reads under a layout as it says; its own years settle those of two digits. */
-export function readsExamples(layout: Layout, examples: readonly { code: string; reads: string }[]): boolean {
+type Dated = readonly { code: string; reads: string }[];
+
+/** The letters of the months where one is left out because it looks like a figure. Common practice, no source. */
+const usualMonths = 'ABCDEFGHIJKL';
+const withoutI = 'ABCDEFGHJKLM';
+/** A layout with other letters for its months; the same where it writes none by letters. */
+export const withMonths = (layout: Layout, letters: string): Layout =>
+  layout.map((slot) => ('month' in slot && slot.month === 'letter' ? { month: 'letter', letters } : slot));
+const hasMonthLetter = (layout: Layout): boolean =>
+  layout.some((slot) => 'month' in slot && slot.month === 'letter' && slot.letters === undefined);
+
+/** Whether every example of the page reads under a layout as it says, its months from A to L or without I; its own years settle those of two digits. */
+export const readsExamples = (layout: Layout, examples: Dated): boolean =>
+  readsAsTold(layout, examples) || (hasMonthLetter(layout) && readsAsTold(withMonths(layout, withoutI), examples));
+
+/** A layout whose months are written by letters, with the letters that the page tells or that its examples ask for. */
+export function withItsMonths(layout: Layout, examples: Dated, told: string | null): Layout {
+  if (!hasMonthLetter(layout)) return layout;
+  const own = told === null || told === usualMonths ? layout : withMonths(layout, told);
+  if (readsAsTold(own, examples)) return own;
+  return [layout, withMonths(layout, withoutI)].find((one) => readsAsTold(one, examples)) ?? own;
+}
+
+function readsAsTold(layout: Layout, examples: Dated): boolean {
   if (examples.length === 0) return true;
   const told = examples.map(({ code, reads }) => ({ code, reads }));
   const years = examples.map(({ reads }) => reads.slice(0, 4)).sort();

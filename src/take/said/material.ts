@@ -12,14 +12,22 @@ const partitive = /^\s{0,8}(?:de la |de l['’]|du |della |dello |dell['’]|del
 /** "1975年までがレーヨン": the particle belongs to what stands before it. */
 const particles = /^\s{0,80}(?:が|を|に|も)(?=[\p{Script=Katakana}\p{Script=Han}])/u;
 /** "…とのこと", "…だそうです": that it is said so. */
-const hearsay = /(?:とのこと(?:です)?|だそうです|らしいです|のようです|です)[。\s]{0,3}$/u;
+const hearsay =
+  /(?:とのこと(?:です)?|だそうです|らしいです|のようです|です|でした|だった|である|であった|だ)[。\s]{0,3}$/u;
+/** "Cream suede on bags made", "nylon on later ones": the pieces that it is said of. */
+const onPieces =
+  /\s(?:on|in|for|bei|auf|sur|pour|sulle|nelle|per|en|bij|op)\s(?:(?:the|all|most|den|allen|les|le|los|las|de|alle|tous les)\s)?(?:(?:earlier|later|early|older|newer|frühen|späteren|älteren|latere|vroege)\s)?(?:bags|ones|pieces|models|examples|those|taschen|stücken|modellen|sacs|modèles|pièces|borse|modelli|bolsos|modelos|piezas|tassen|exemplaren)(?!\p{L}).{0,80}$/iu;
+const hanging = /\s(?:on|for|bei|sur|pour|bij|op|sulle|per)$/iu;
 
 /** The words of a material without what leads to it, and without "used" behind it. */
 export function plainMaterial(text: string): string {
   let is = text.replace(/^\s{0,80}(?:and|und|et|ed?|y|en)\s{1,80}(?=\p{L})/u, '');
-  is = is.replace(partitive, '').replace(particles, '').replace(hearsay, '');
+  is = is.replace(partitive, '').replace(particles, '').replace(hearsay, '').replace(onPieces, '');
   for (let step = 0; step < 4 && leading.test(is); step += 1) is = is.replace(leading, '');
-  is = is.replace(/[\s,.;:]{1,80}$/u, '').replace(/\s(?:geweest|gewesen|été|stat[aoie])$/iu, '');
+  is = is
+    .replace(/[\s,.;:]{1,80}$/u, '')
+    .replace(hanging, '')
+    .replace(/\s(?:geweest|gewesen|été|stat[aoie])$/iu, '');
   const last = ofUse(foldWords(is)).at(-1);
   if (last && last.start > 0 && last.end === is.length) is = is.slice(0, last.start);
   const adverb = nothingOf(foldWords(is))[0];

@@ -48,6 +48,8 @@ export function tokensOf(text: string): Token[] {
   const tokens: Token[] = yearsIn(text);
   if (tokens.length === 0) return [];
   for (const { value: said, foldedStart, foldedEnd } of finder(asFolded(text))) {
+    // "From 1972 on a leather tab": the small word is of the place.
+    if (/^on\san?\s/.test(text.slice(foldedStart, foldedEnd + 4))) continue;
     // "1990 on" at the end is from then on; elsewhere the small word may be any.
     const value =
       text.slice(foldedStart, foldedEnd) === 'on' && /^\s?(?:$|[),;])/.test(text.slice(foldedEnd, foldedEnd + 2))

@@ -17,7 +17,7 @@ export interface SaidPeriod {
 
 /** What may stand between two words of one period: blanks, brackets, small words such as "the year". */
 const between =
-  /^[\s(),.:'’[\]]{0,4}(?:(?:the|year|years|in|l'|el|il|le|la|los|den|dem|das|jahr|jahre|baujahr|ano|anno|annee|en|di|de|del|nel|het|jaar|dans|it was|was|been|it|(?<!\p{L})(?:there|here|dort|la|li|alli|ahi|daar|er|wurde|worden|werd)(?!\p{L}))[\s.']{0,2}){0,3}に?$/u;
+  /^[\s(),.:'’[\]]{0,4}(?:(?:the|year|years|in|l'|el|il|le|la|los|den|dem|das|jahr|jahre|baujahr|end|close|closure|fin|cierre|chiusura|fermeture|ende|einde|sluiting|schliessung|ano|anno|annee|en|di|de|del|nel|het|jaar|dans|it was|was|been|it|(?<!\p{L})(?:there|here|dort|la|li|alli|ahi|daar|er|wurde|worden|werd)(?!\p{L}))[\s.']{0,2}){0,3}に?$/u;
 
 /** "Week 30 van 1981": a year right behind its week dates one code. */
 const ofWeek = new RegExp(`(?<!\\p{L})(?:${[...wholeWords('week')].join('|')})\\s?\\d{1,2}[\\s,]{1,2}$`, 'u');

@@ -17,7 +17,7 @@ const inKatakana = /^([\p{Script=Katakana}ー・]{2,20})(?:製|工場|工房|市
 const inKanji = /^([\p{Script=Han}\p{Script=Katakana}ー・]{1,10}?)(?:製|工場|工房|市)?$/u;
 
 /** Words that stand where a name would: "unknown", "a workshop". */
-const noName = new Set([...wholeWords('unknown'), ...wholeWords('plant')]);
+const noName = new Set([...wholeWords('unknown'), ...wholeWords('plant'), ...wholeWords('article')]);
 
 /** A cell or clause longer than this names more than a place. */
 const longest = 300;
@@ -94,4 +94,16 @@ export function countryOfHeading(heading: string): string | null {
   const rest = `${heading.slice(0, country.start)} ${heading.slice(country.end)}`;
   const plain = ofPlants(rest).reduceRight((text, { start, end }) => text.slice(0, start) + text.slice(end), rest);
   return plain.replace(/[^\p{L}\d]/gu, '').length <= 5 && plain.length < rest.length ? country.place : null;
+}
+
+const all = tellingFinder('all-of-them');
+const longestOfAll = 160;
+/** "All of them were in Scotland": the one country that a short paragraph says of all; null where it says that of none. */
+export function countryOfAll(text: string): string | null {
+  if (text.length > longestOfAll || all(text).length === 0) return null;
+  const [country, ...more] = findPlaces(text);
+  const isNear =
+    country !== undefined &&
+    all(text).some(({ end }) => country.start > end && !/[.;!?]/.test(text.slice(end, country.start)));
+  return isNear && more.length === 0 && country.form !== 'adjective' ? country.place : null;
 }

@@ -22,12 +22,18 @@ export function readAmount(text: string, sign: string | null = null, francs: str
   if (former) return more.length === 0 ? { amount: former.amount, currency: former.currency } : null;
   const named = sign === null || lira ? null : formerIn(text, sign);
   if (named) return named;
+  const shillings = /^£\s?(\d{1,4})\s(\d{1,2})s(?:\.?\s(\d{1,2})d)?\.?(?!\p{L})/u.exec(text);
+  if (shillings) return { amount: inPounds(shillings), currency: 'GBP' };
   const { amount, otherAmounts, currencies } = parsePriceText(lira ? text.slice(lira[0].length) : text, sign);
   const currency = lira ? 'ITL' : currencies[0];
   if (amount === null || currency === undefined || (!lira && otherAmounts.length > 0)) return null;
   const whole = lira ? text.slice(lira[0].length).replace(/\D/g, '') : amount;
   return { amount: Number(whole), currency };
 }
+
+/** "£7 10s 6d": before 1971 a pound had 20 shillings of 12 pence. */
+const inPounds = ([, pounds, shillings, pence = '0']: RegExpExecArray): number =>
+  Math.round((Number(pounds) + Number(shillings) / 20 + Number(pence) / 240) * 1000) / 1000;
 
 /** Amounts with their signs in running text, each with its place. */
 export function readAmounts(

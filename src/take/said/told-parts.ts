@@ -15,6 +15,8 @@ interface Token {
   end: number;
   unit?: Unit;
   count?: { of: 'digits' | 'letters'; count: number };
+  /** Whether it is told by itself: what follows says nothing of it. */
+  alone?: true;
 }
 
 /** A part of a code as a text tells it: what it is, how long, and where the text says that it stands. */
@@ -45,6 +47,7 @@ function lettersAlone(folded: string, counts: readonly Token[]): Token[] {
       start: foldedStart,
       end: foldedEnd,
       count: { of: 'letters', count: 1 },
+      alone: true as const,
     }));
 }
 const oneLetter = tellingFinder('one-letter');
@@ -67,7 +70,7 @@ const farthestUnit = 12;
 function joined(one: Token | undefined, other: Token | undefined): Slot | null {
   const count = one?.count ?? other?.count;
   const unit = one?.unit ?? other?.unit;
-  if (!count || !unit || (one?.count && other?.count)) return null;
+  if (!count || !unit || one?.alone || (one?.count && other?.count)) return null;
   if (count.of === 'letters') return unit === 'plant' ? { plant: count.count } : letterOf(unit, count.count);
   if (unit === 'serial') return { serial: count.count };
   return isDateUnit(unit) ? slotOf(unit, count.count) : unit === 'plant' ? { plant: count.count } : null;
@@ -75,6 +78,8 @@ function joined(one: Token | undefined, other: Token | undefined): Slot | null {
 
 const letterOf = (unit: Unit, count: number): Slot | null =>
   unit === 'month' && count === 1 ? { month: 'letter' } : null;
+
+const mostOver = 2;
 
 /** Signs between two words that still tell of one thing. */
 const nearest = 40;
@@ -98,9 +103,14 @@ export function toldParts(text: string): Layout | null {
   const all = tokens.flatMap(({ count }) => (count?.of === 'digits' ? [count.count] : []));
   const [first, ...others] = all;
   // "Five digits: two for the week, …": the whole, before its parts.
-  const whole = others.length > 1 && others.reduce((sum, one) => sum + one, 0) === first;
+  const counted = others.reduce((sum, one) => sum + one, 0);
+  // "Three figures, the first two for the month and the last for the year": what is over is of the unit that is left.
+  const tellsLast = positions(folded).some(({ value }) => value === 'last-ones');
+  const over = first !== undefined && others.length === 1 && tellsLast ? first - counted : 0;
+  const whole = (others.length > 1 && counted === first) || (over > 0 && over <= mostOver);
   const own = whole ? tokens.filter((_, at) => at !== tokens.findIndex(({ count }) => count?.of === 'digits')) : tokens;
   const parts: ToldPart[] = [];
+  let taken = over <= 0;
   for (let at = 0; at < own.length; at += 1) {
     const [one, other] = [own[at]!, own[at + 1]];
     const near = other !== undefined && other.start - one.end <= nearest;
@@ -112,10 +122,15 @@ export function toldParts(text: string): Layout | null {
       at += 1;
     } else if (one.count?.of === 'letters')
       parts.push({ slot: { plant: one.count.count }, start: one.start, place: 0 });
-    else return null;
+    else {
+      const left = one.unit && isDateUnit(one.unit) && !taken && over > 0 ? slotOf(one.unit, over) : null;
+      if (!left) return null;
+      taken = true;
+      parts.push({ slot: left, start: one.start, place: placeOf(folded, start, one.end + nearest / 2) });
+    }
   }
   const kinds = parts.map(({ slot }) => Object.keys(slot)[0]!);
-  if (parts.length < 2 || new Set(kinds).size !== kinds.length) return null;
+  if (!taken || parts.length < 2 || new Set(kinds).size !== kinds.length) return null;
   if (!kinds.some((kind) => isDateUnit(kind) || kind === 'serial')) return null;
   return [...parts].sort((a, b) => a.place - b.place || a.start - b.start).map(({ slot }) => slot);
 }

@@ -9,7 +9,7 @@ import { readPlace } from '../said/place';
 import { isPeriod } from '../said/used-text';
 import { opensPlaceOnPiece } from '../said/where';
 import { tellingFinder } from '../words';
-import { areOf, isDated, isWholeCode, isYear } from './sorts';
+import { areOf, isDated, isNotation, isWholeCode, isYear } from './sorts';
 
 /** Years at the head of a column: the column tells what was so in that year. */
 export const yearNamed = (header: string): number | null =>
@@ -21,9 +21,9 @@ const share = (texts: readonly string[], holds: (text: string) => boolean): numb
   texts.length === 0 ? 0 : texts.filter(holds).length / texts.length;
 
 const isCode = (text: string): boolean => plantCodes(text) !== null;
-const units = tellingFinder('year', 'month', 'week', 'no-code');
+const units = tellingFinder('year', 'month', 'week', 'no-code', 'serial');
 /** "month and year", "no code": how a code is built, under a header that calls it the code. */
-const tellsForm = (text: string): boolean => units(text).length > 0 && !isWholeCode(text);
+const tellsForm = (text: string): boolean => isNotation(text) || (units(text).length > 0 && !isWholeCode(text));
 const isYears = (text: string): boolean => readPeriods(text).length > 0 || /^\??[-–—]?$/.test(text);
 /** "1966–2005", "since 1979": a time that goes on, whatever stands above it. */
 const isSpan = (text: string): boolean => isPeriod(text) && readPeriods(text)[0]!.form !== 'year';
@@ -87,6 +87,26 @@ export function columnRoles(headers: readonly string[], rows: readonly Cell[][],
     share(columns[numbers]!, isOrdinal) > 0.9
   )
     taken[numbers] = 'code';
+  // "First | Last" beside a model or a workshop: its years, and no numbers.
+  if (placed || taken.includes('model'))
+    for (const [role, end] of [
+      ['first', 'from'],
+      ['last', 'until'],
+    ] as const) {
+      const at = headers.findIndex((header) => rolesNamed(header)[0] === role);
+      if (
+        at >= 0 &&
+        (taken[at] === role || taken[at] === null) &&
+        !taken.includes(end) &&
+        share(columns[at]!, isYears) > 0.6
+      )
+        taken[at] = end;
+    }
+  // The year right behind a price is that of its list.
+  const price = taken.indexOf('price');
+  const next = columns[price + 1] ?? [];
+  if (price >= 0 && taken[price + 1] === null && !taken.includes('year') && next.length > 0 && next.every(isYear))
+    taken[price + 1] = 'year';
   const shown = codesBesideDates(columns, taken);
   if (shown !== null) taken[shown] = 'example';
   const spans = yearsInOrder(columns, taken);

@@ -1,4 +1,5 @@
 import { andWords } from '../and-words';
+import { type Cell, textOfCell } from '../page/grid';
 import type { Context, Say } from '../propose';
 import type { Role } from '../said/label';
 import { onePeriod } from '../said/one-period';
@@ -25,12 +26,20 @@ export function constructionOf(row: Row, used: Used, say: Say): Proposal[] {
 
 /** What the columns that are headed by a part say of it, of one model or of one period. */
 export function partsOf(row: Row, of: { models: string[] } | Used, say: Say): Proposal[] {
-  return row.parts.flatMap(({ header, cell }) => {
+  return row.parts.flatMap(({ header, cell, until }) => {
     const part = partNamed(header);
     const is = cell.words?.text ?? '';
     if (!part || saysNothing(is) || is.length > 80) return [];
-    return [say({ kind: 'construction', part, is, ...('models' in of ? of : dated(of)) })];
+    return [
+      say({ kind: 'construction', part, is, ...('models' in of ? of : dated(until ? reaching(of, until) : of)) }),
+    ];
   });
+}
+
+/** A time that goes on to the end of another one: "1970–1985" over a cell that fills "1986–1999" as well. */
+function reaching(of: Used, until: Cell): Used {
+  const [first, [last, ...more]] = [onePeriod(of.used), readPeriods(textOfCell(until))];
+  return first && last && more.length === 0 ? { ...of, used: [first[0], last.used[1]] } : of;
 }
 
 /** "Inches" in the languages at hand; a bare "in" only in brackets. */

@@ -49,7 +49,10 @@ const someDay = '2000-01-01';
 export function readTable({ rows: written, caption }: Table, around: Context, day: string): Proposal[] {
   const rows = withoutMarks(written);
   const parts = partedTables(rows);
-  if (parts) return parts.flatMap((part) => readTable({ rows: part, caption }, around, day));
+  if (parts)
+    return parts.flatMap((part) =>
+      readTable({ rows: part.rows, caption: `${caption} ${part.caption}`.trim() }, around, day),
+    );
   const context = caption === '' ? around : { ...around, above: `${caption} ${around.above}` };
   const body = withoutDitto(rows.filter((row) => row.length > 0));
   const width = Math.max(0, ...body.map((row) => row.length));
@@ -148,7 +151,8 @@ function readRows(headed: Headed, width: number, context: Context, day: string):
   const { taken, dated, parts, prices } = columnsOf(headed, told, width, context);
   let section: string | null = null;
   let { earlier } = context;
-  return data.flatMap((row): Proposal[] => {
+  const ofTime = taken.indexOf('period');
+  return data.flatMap((row, at): Proposal[] => {
     if (isSection(row)) {
       section = textOfCell(row.find(({ words }) => words !== null));
       return [];
@@ -165,8 +169,12 @@ function readRows(headed: Headed, width: number, context: Context, day: string):
         const [header, over] = [headers[column] ?? '', above[column] ?? ''];
         known.headers.set(role, header === over ? header : `${over} ${header}`);
       }
-      for (const [column, header] of headers.entries())
-        if (parts.has(column) && row[column]) known.parts.push({ header, cell: row[column] });
+      for (const [column, header] of headers.entries()) {
+        const cell = row[column];
+        if (!parts.has(column) || !cell || goesOn(data[at - 1], column, cell)) continue;
+        const last = data.findLastIndex((other, index) => index >= at && goesOn(other, column, cell));
+        known.parts.push({ header, cell, ...(last > at && ofTime !== -1 && { until: data[last]![ofTime]! }) });
+      }
       const read = readRow(known, { ...context, earlier }, day);
       earlier = formTold(read) ?? earlier;
       return read;
@@ -174,6 +182,10 @@ function readRows(headed: Headed, width: number, context: Context, day: string):
     return [...rowsOfOne, ...pricesOfRow(row, taken.indexOf('model'), prices, headed, context)];
   });
 }
+
+/** Whether a row has the cell of another one, which fills several: what it says is of all their times. */
+const goesOn = (row: readonly Cell[] | undefined, column: number, { words, span }: Cell): boolean =>
+  words !== null && span > 1 && row?.[column]?.words === words;
 
 /** What may stand beside prices by year in one table. */
 const besidePrices: ReadonlySet<Role> = new Set(['size', 'period', 'from', 'until', 'where']);

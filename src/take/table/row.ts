@@ -9,7 +9,8 @@ export interface Row {
   cells: Map<Role, Cell[]>;
   headers: Map<Role, string>;
   /** Cells under a header that names a part of the piece: "Lining". */
-  parts: { header: string; cell: Cell }[];
+  /** `until` is the time of the last row that a merged cell fills. */
+  parts: { header: string; cell: Cell; until?: Cell }[];
   /** The heading inside the table that the row stands under. */
   section: string | null;
   whole: readonly Cell[];

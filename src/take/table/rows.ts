@@ -18,7 +18,7 @@ import { onePeriod, timeFrom } from '../said/one-period';
 import { readPeriods, type Used, usedOf } from '../said/period';
 import { countryAlone, readPlace, type SaidPlace } from '../said/place';
 import { withoutPeriods } from '../said/used-text';
-import { opensPlaceOnPiece } from '../said/where';
+import { isOnPiece, opensPlaceOnPiece } from '../said/where';
 import type { Doubt, Proposal, TakenPeriod } from '../types';
 import { tellingFinder } from '../words';
 import { constructionOf, modelOf, partsOf } from './model-row';
@@ -66,7 +66,8 @@ export function readRow(row: Row, context: Context, day: string): Proposal[] {
       doubts: [...doubts, ...more],
       ...(maker !== undefined && { maker }),
     });
-  if (tellsNoCode.some((role) => tellsOfNone(said(row, role)))) return stampedOf(used, say);
+  if (tellsNoCode.some((role) => tellsOfNone(said(row, role))))
+    return [...stampedOf(used, say), ...(used.used && !has(row, 'model', 'maker') ? partsOf(row, used, say) : [])];
   if (has(row, 'code')) {
     // A row may tell a workshop's letters and how its codes are built.
     const built = has(row, 'format') ? systemOf(row, used, context, day, say) : [];
@@ -84,11 +85,15 @@ export function readRow(row: Row, context: Context, day: string): Proposal[] {
   const placed: Proposal[] =
     noCode(where).length > 0
       ? stampedOf(used, say)
-      : opensPlaceOnPiece(where)
+      : opensPlaceOnPiece(where) || isNamedPlace(where)
         ? [say({ kind: 'carrier', where, ...dated(time) })]
         : [];
   return [...systems, ...placed, ...parts];
 }
+
+/** "革のタブ", "inner pocket": under a head that asks where, a part of the piece is enough. */
+const isNamedPlace = (where: string): boolean => where.length <= longestPlace && !/\d/.test(where) && isOnPiece(where);
+const longestPlace = 60;
 
 /** "Until about 1985 | no code": from then on there was one. */
 function stampedOf(used: Used, say: Say): Proposal[] {
@@ -137,11 +142,15 @@ function plantsOf(row: Row, used: Used, say: Say): Proposal[] {
 
 function systemOf(row: Row, used: Used, context: Context, day: string, say: Say): Proposal[] {
   const format = said(row, 'format');
-  const shown = said(row, 'example');
-  const reads = said(row, 'reads') || dateOf(format, shown, day);
-  const text = [format, reads === '' ? shown : `${shown} = ${reads}`].filter((one) => one !== '').join('. ');
+  const shown = said(row, 'example') || shownIn(format);
+  const reads = dateIn(said(row, 'reads'), shown, day) || dateOf(format, shown, day);
+  const told = reads === said(row, 'reads') ? format : `${format}. ${said(row, 'reads').replace(reads, '')}`;
+  const text = [told.replace(`(${shown})`, ''), reads === '' ? shown : `${shown} = ${reads}`]
+    .filter((one) => one !== '')
+    .join('. ');
   const examples = readExamples(text, day);
-  const notation = notationOf(format.replace(/\s?\([^)]{0,80}\)/g, ''), examples, context);
+  const bare = format.replace(/\s?\([^)]{0,80}\)/g, '');
+  const notation = notationOf(bare, examples, context) ?? notationInPieces(bare, examples, context);
   const plain = plainExamples(examples);
   const settled = notation
     ? { layout: notation, fits: readsExamples(notation, plain), by: 'words' as const }
@@ -150,6 +159,18 @@ function systemOf(row: Row, used: Used, context: Context, day: string, say: Say)
   const doubts = doubtsOfForm(settled, examples, false);
   const all = plain.length > 0 ? plain : yearsShown(settled.layout, text);
   return [say({ kind: 'code-system', ...dated(used), layout: settled.layout, examples: all }, doubts)];
+}
+
+/** "1 lettre, 4 chiffres (ex. A0775)": the code that a form shows in brackets. */
+const shownIn = (format: string): string => {
+  const [, code] =
+    /\((?:\p{L}{1,8}\.\s?|\p{Ll}{2,8}\s|例){1,2}[:：]?\s?([A-Z0-9][A-Z0-9 ./-]{1,11})\)/u.exec(format) ?? [];
+  return code !== undefined && isWholeCode(code) ? code : '';
+};
+/** "Workshop, month, year: July 1975": of what a code is read as, its date, where it is the only one. */
+function dateIn(reads: string, shown: string, day: string): string {
+  const [date, ...more] = shown !== '' && /[:：]\s/u.test(reads) ? exactDates(reads, day) : [];
+  return date && more.length === 0 ? reads.slice(date.start, date.end) : reads;
 }
 
 /** "Plant, month, year (March 1965)" beside "S 365": the one date of the words is that of the code. */
@@ -169,7 +190,9 @@ function formShown(examples: readonly SaidExample[]): SaidLayout | null {
 
 /** "WWYY", and "WWYY + letters", whose number an example shows. */
 function notationOf(format: string, examples: readonly { code: string }[], { legend }: Context): Layout | null {
-  const whole = readNotation(format, legend);
+  // "Lyyww": letters of any case, where a year is among them.
+  const isSmall = /^[A-Za-z]{3,10}$/.test(format) && /yy|jj|aa/.test(format);
+  const whole = readNotation(isSmall ? format.toUpperCase() : format, legend);
   const [, figures, rest] =
     /^([A-Z]{2,8})\s?[+,&]?\s(?:[a-z]{1,5}\s)?(\p{L}{3,30}(?:\s\p{L}{2,12})?)$/u.exec(format) ?? [];
   if (whole || figures === undefined || letters(rest!).length === 0) return whole;
@@ -178,6 +201,25 @@ function notationOf(format: string, examples: readonly { code: string }[], { leg
   const first = readNotation(figures, legend);
   return first && length !== undefined && runs.every((one) => one === length) ? [...first, { plant: length }] : null;
 }
+
+const plants = tellingFinder('plant', 'letters');
+/** "works letter, YY, WW": each piece a unit by its signs, or the workshop's letters, whose number an example shows. */
+function notationInPieces(format: string, examples: readonly { code: string }[], { legend }: Context): Layout | null {
+  const pieces = format.split(/\s?[,+&/]\s?|\s[–-]\s/u);
+  if (pieces.length < 2 || pieces.length > mostPieces) return null;
+  const own = new Set(examples.map(({ code }) => code.replace(/[^A-Z]/g, '').length));
+  const [length, ...others] = own;
+  const plant = length && others.length === 0 ? { plant: length } : { plant: 1 };
+  const ofLetters = (piece: string) => piece.length <= longestPiece && plants(piece).length > 0;
+  if (pieces.filter(ofLetters).length > 1) return null;
+  const signs = pieces.map((piece) => (ofLetters(piece) ? '' : piece)).join('');
+  const units = readNotation(signs, legend);
+  if (!units || units.length !== pieces.filter((piece) => !ofLetters(piece)).length) return null;
+  let next = 0;
+  return pieces.map((piece) => (ofLetters(piece) ? plant : units[next++]!));
+}
+const mostPieces = 5;
+const longestPiece = 40;
 
 function letterOf(row: Row, say: Say): Proposal[] {
   const { code, lookAlike } = plainCode(said(row, 'letter'));

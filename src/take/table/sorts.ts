@@ -31,14 +31,23 @@ function isTime(text: string): boolean {
   const { text: rest, periods } = withoutPeriods(text);
   if (periods.length !== 1 || text.length > 40) return false;
   const words = stops(rest).reduceRight((all, { start, end }) => all.slice(0, start) + all.slice(end), rest);
-  return words.replace(/[^\p{L}\d]/gu, '').length <= 8;
+  return !/\d/.test(words) && words.replace(/[^\p{L}]/gu, '').length <= 8;
 }
 
 /** "month and year", "two letters", "nothing": how a code was built, or that there was none. */
 const tellsForm = (text: string): boolean =>
-  !isWholeCode(text) &&
-  readPeriods(text).length === 0 &&
-  (units(text).length > 0 || readCounts(text).length > 0 || none.has(foldWords(text).text));
+  isNotation(text) ||
+  (!isWholeCode(text) &&
+    readPeriods(text).length === 0 &&
+    (units(text).length > 0 || readCounts(text).length > 0 || none.has(foldWords(text).text)));
+/** "MMYY", "Lyyww", "works letter, YY, WW": signs of units, a year among them. */
+export const isNotation = (text: string): boolean => {
+  const signs = (text.match(/(?<!\p{L})[A-Za-z]{2,10}(?!\p{L})/gu) ?? []).filter(
+    (one) => /^(?:[YJAMWSQLXDT]+|L?[yjamwsqd]+)$/.test(one) && (one === one.toLowerCase() ? one.length > 3 : true),
+  );
+  const hasYear = signs.some((one) => /YY|JJ|yy|jj/.test(one) || (/AA/.test(one) && one.length > 3));
+  return hasYear && (signs.some((one) => one.length > 3) || signs.length > 1);
+};
 
 const longestName = 40;
 /** A name as tables write them: a capital opens it, and a number may close it. */

@@ -43,8 +43,10 @@ function isFactOfModel([label, ...cells]: readonly Cell[]): boolean {
 /** Rows by their labels: a first row without one heads the columns by periods, or only numbers them ("First series"). */
 export function withLabels(rows: readonly Cell[][]): readonly Cell[][] {
   const [[label, ...cells] = [], ...others] = rows;
-  if (textOfCell(label) !== '') return rows;
   const dated = cells.length > 0 && cells.every((cell) => readPeriods(textOfCell(cell)).length === 1);
+  // "Part | 1963–1977 | 1978–1994".
+  const isCorner = textOfCell(label) === '' || (dated && rolesNamed(textOfCell(label)).includes('part'));
+  if (!isCorner) return rows;
   return dated ? [[headOf('Period'), ...cells.map((cell) => ({ ...cell, head: false }))], ...others] : others;
 }
 

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { proposalSchema } from '../../../src/take';
 import {
   asidePages,
+  drifterSeenPages,
   freshAsidePages,
   freshSeenPages,
   guestAsidePages,
@@ -178,6 +179,16 @@ describe('pages that tell of makers', () => {
     expect(opened.filter(({ form, given }) => form === 'none' && given > 0)).toEqual([]);
   });
 
+  it('of hands that knew no reader, with sheets, glossaries and threads: nearly all is proposed and right', () => {
+    const opened = drifterSeenPages.map(scorePage);
+    const [tables, prose] = [opened.filter(inTables), opened.filter(inProse)];
+    expect(sharesOf(tables).precision, words(tables).join('\n')).toBeGreaterThanOrEqual(0.98);
+    expect(sharesOf(tables).recall, words(tables).join('\n')).toBeGreaterThanOrEqual(0.95);
+    expect(sharesOf(prose).precision, words(prose).join('\n')).toBeGreaterThanOrEqual(0.95);
+    expect(sharesOf(prose).recall, words(prose).join('\n')).toBeGreaterThanOrEqual(0.85);
+    expect(opened.filter(({ form, given }) => form === 'none' && given > 0)).toEqual([]);
+  });
+
   it('in the voice of others, their makers named anywhere, are each of the maker that they tell of', () => {
     for (const page of [...voiceSeenPages, ...voiceAsidePages]) {
       const { maker, proposals } = truthOf(page);
@@ -198,6 +209,7 @@ describe('pages that tell of makers', () => {
       ...newestPages,
       ...voiceSeenPages,
       ...voiceAsidePages,
+      ...drifterSeenPages,
     ])
       for (const proposal of takeHtml(pageHtml(page))) {
         expect(proposalSchema.safeParse(proposal).error).toBeUndefined();
