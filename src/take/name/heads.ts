@@ -3,7 +3,7 @@ import { foldWords } from '../../text';
 import { type Block, headingsOf } from '../page/blocks';
 import { textOfCell } from '../page/grid';
 import { titleOfFile } from './file-title';
-import { makerLabels } from './words';
+import { isCommon, makerLabels } from './words';
 
 /** Where a page says what it is about, or whose it is. */
 export type HeadKind =
@@ -120,10 +120,17 @@ const crumbs = [
   '[itemtype*="BreadcrumbList"] [itemprop="name"]',
 ].join(', ');
 
-/** "Maker: X", as a term with its definition or as a row of a label and what it says. */
+/** "Maker Corrimoor", an entry of a list of facts, in which no colon parts the label. */
+const labelledItem = /^(\p{L}{3,20})[:：]?\s(\p{Lu}[\p{L}'’&.-]{1,24}(?:\s(?:[&+]\s)?\p{Lu}[\p{L}'’.-]{1,24}){0,3})$/u;
+/** "Maker: X", as a term with its definition, as a row of a label and what it says, or as an entry of a list. */
 function ofLabels(blocks: readonly Block[]): Head[] {
   const pairs = blocks.flatMap((block) => {
     if (block.kind === 'definitions') return block.pairs.map(({ term, words }) => [term.text, words.text]);
+    if (block.kind === 'list')
+      return block.items.flatMap(({ text }) => {
+        const [, label, name] = text.length > longestOpening ? [] : (labelledItem.exec(text.trim()) ?? []);
+        return name === undefined || isCommon(name.split(' ')[0] as string) ? [] : [[label, name]];
+      });
     if (block.kind !== 'table') return [];
     return block.rows.flatMap((row) => (row.length === 2 ? [row.map(textOfCell)] : []));
   });

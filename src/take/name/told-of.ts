@@ -5,6 +5,7 @@ import {
   before,
   fold,
   gathering,
+  isKindOfThing,
   makerLabels,
   makerNoun,
   perhaps,
@@ -123,13 +124,18 @@ function isTownOfName(head: string): boolean {
 const byline = /(?:^|\n)\s{0,3}(?:by|von|par|di|por|door|text|texte|testo)[:\s]\s?$/iu;
 const endsByline = /^\s?(?:,|\||[-–—·]|\n|$|(?:on|am|le|il|el|op|\d{1,2}\.?)\s)/u;
 const postedBy = tellingFinder('posted-by');
+/** "Last edit: January 9, 18:40 by Ludo": whoever keeps a forum tidy. */
+const editedBy =
+  /(?<!\p{L})(?:edit|edited|modified|bearbeitet|geändert|modifié|édité|modificato|editado|bewerkt)(?!\p{L})[^.;\n]{0,40}\s(?:by|von|par|da|por|door)\s$/iu;
+const longestEdit = 64;
 /** "Posted by Dulcie on 14 May", "By Phil Tranter, 2 October", "Maud says": who writes on the page. */
 function isWriter(text: string, start: number, end: number): boolean {
   const [head, tail] = [text.slice(Math.max(0, start - 28), start), text.slice(end, end + 24)];
   return (
     writes(tail).some(({ start }) => start <= 1) ||
     postedBy(head).some(({ end }) => head.length - end <= 1) ||
-    (byline.test(head) && endsByline.test(tail))
+    (byline.test(head) && endsByline.test(tail)) ||
+    editedBy.test(text.slice(Math.max(0, start - longestEdit), start))
   );
 }
 
@@ -144,6 +150,7 @@ function speaksOf(text: string, start: number, end: number, name: string, isInHe
   const words = wordsBefore(text, start);
   const next = fold(behind.exec(tail)?.[1]);
   const owns = /^['’]s\s/u.test(tail);
+  const isBag = things.has(next) || isKindOfThing(tail);
   // "The Penhallow Journal" is no maker's.
   if (siteNouns.has(next)) return nothing;
   if (isWriter(text, start, end)) return { ...nothing, asPlace: 1 };
@@ -153,7 +160,8 @@ function speaksOf(text: string, start: number, end: number, name: string, isInHe
     isTown ||
     isTownOfName(text.slice(Math.max(0, start - 40), start)) ||
     isAfterCode(head) ||
-    words.some((word) => places.has(word));
+    // "A Mossop Vane bag" is no town's, though "a" is that word elsewhere.
+    words.some((word) => places.has(word) && !(word === 'a' && isBag));
   // "The Carraway was made by Dunsley & Hart": the one is the other's model.
   const isMade = madeBy(tail).some(({ start }) => start === 1);
   // "der Firma Grevenroth"
@@ -166,7 +174,7 @@ function speaksOf(text: string, start: number, end: number, name: string, isInHe
     does.has(next) ||
     gathering.has(next) ||
     gathering.has(words[0] ?? '') ||
-    (things.has(next) && !opens) ||
+    (isBag && !opens) ||
     things.has(words[0] ?? '') ||
     owns ||
     (ownedBy(tail.slice(0, longestOwner))[0]?.start ?? 2) <= 1 ||

@@ -10,6 +10,7 @@ import {
   fold,
   gathering,
   isCountry,
+  isKindOfThing,
   perhaps,
   placesBefore,
   siteNouns,
@@ -136,6 +137,7 @@ function speaksOfMaker(head: string, start: number, name: string): number {
   // "The workshops of Scandicci" are a town's as soon as a maker's.
   if (workshops.has(fold(nounOf(head, start)))) return -0.8;
   const sure =
+    isKindOfThing(head.slice(end, end + 48)) ||
     [next, one].some((word) => (things.has(fold(word)) && !workshops.has(fold(word))) || gathering.has(fold(word))) ||
     before.has(fold(one)) ||
     /['’]s$/u.test(one ?? '') ||

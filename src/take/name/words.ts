@@ -41,6 +41,16 @@ export const isCommon = (word: string): boolean => {
   return common.has(folded) || isCompound(folded);
 };
 
+/** Words ahead of what somebody made that say nothing of its kind. */
+const noKind =
+  'about|other|these|those|their|entre|sobre|estos|estas|queste|nostre|leurs|notre|votre|nuestr|unsere|diese|meine|seine';
+const ofKind = new RegExp(
+  `^[ \\u00a0](?!(?:${noKind}))\\p{Ll}[\\p{L}’'-]{4,20}[ \\u00a0](\\p{L}[\\p{L}’']{0,20})`,
+  'u',
+);
+/** "Mossop Vane shoulder bag": whether what stands behind a name is what it made, with a word for its kind ahead. */
+export const isKindOfThing = (behind: string): boolean => things.has(fold(ofKind.exec(behind)?.[1]));
+
 /** A word as these lists have it; nothing where there is none. */
 export const fold = (word: string | undefined): string => (word === undefined ? '' : foldWords(word).text);
 
