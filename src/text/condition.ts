@@ -8,6 +8,7 @@ import { isNewOfElse } from './new-of-else';
 import { type Hit, phraseFinder, phrasePattern, phraseTest } from './phrases';
 import { Taken } from './taken';
 import { accessoryWords, partWords } from './things';
+import { isUsedBefore } from './used-before';
 
 /** Gradings differ between sites; which grade a phrase is, is common practice, no source. */
 const find = phraseFinder<Condition>(tableWords('condition'));
@@ -142,6 +143,7 @@ export function findConditions(text: string, opens = false): Said<Condition>[] {
     if ((said.value === 'worn' || said.value === 'damaged') && isFlawOfCode(folded.text, start)) continue;
     if (isFresh(said.value) && isOnlySeeming(folded.text, start, end)) continue;
     if (isAboutAnother(folded.text, start, end) || isAboutThing(folded.text, start, end)) continue;
+    if (said.value === 'unused' && isUsedBefore(folded.text, start, end)) continue;
     const value = negated ? denied[said.value] : said.value;
     if (value) found.push({ value, start: said.start, end: said.end, words: said.words });
   }
