@@ -112,6 +112,8 @@ export const claimSchema = z.discriminatedUnion('kind', [
     real: z.boolean(),
     /** The part that it is said of; null where it is said of the piece. */
     of: partSchema.exclude(['body']).nullable(),
+    /** Named in one breath with leather: of some part, which is not said. */
+    inPart: z.literal(true).optional(),
     polarity,
   }),
   z.strictObject({

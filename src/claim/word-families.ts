@@ -17,6 +17,7 @@ import {
 } from '../text';
 import { detailsOf } from './event-details';
 import { isDriedLeather } from './leather-as-subject';
+import { isBesideLeather } from './leather-with-other';
 import { isLikened, isOnlyLook } from './look';
 import { partDescribed } from './material-part';
 import { notVouched } from './not-vouched';
@@ -107,14 +108,19 @@ const hurry = (from: Passage): ClaimDraft[] =>
     .map(({ said }): ClaimDraft => ({ kind: 'hurry', ...said }));
 
 const findLeather = topicFinder('leather', 'leather-like');
-const leather = (from: Passage): ClaimDraft[] =>
-  saidWords(from, findLeather)
-    .filter(({ hit }) => !isBeforeAccessory(from.folded.text, hit.foldedEnd, from.title))
-    .filter(({ hit }) => !isLikened(from.folded.text, hit.foldedStart, hit.foldedEnd))
-    .map(({ hit, polarity, said }): ClaimDraft => {
-      const of = partDescribed(from, hit.foldedStart, hit.foldedEnd);
-      return { kind: 'leather', real: hit.value === 'leather', of, polarity, ...said };
-    });
+function leather(from: Passage): ClaimDraft[] {
+  const { text } = from.folded;
+  const found = saidWords(from, findLeather)
+    .filter(({ hit }) => !isBeforeAccessory(text, hit.foldedEnd, from.title))
+    .filter(({ hit }) => !isLikened(text, hit.foldedStart, hit.foldedEnd));
+  const hits = found.map(({ hit }) => hit);
+  return found.map(({ hit, polarity, said }): ClaimDraft => {
+    const of = partDescribed(from, hit.foldedStart, hit.foldedEnd);
+    const real = hit.value === 'leather';
+    const inPart = !real && isBesideLeather(text, hit, hits);
+    return { kind: 'leather', real, of, ...(inPart ? { inPart } : {}), polarity, ...said };
+  });
+}
 
 const metals = {
   'gold-solid': { metal: 'gold', solid: true },

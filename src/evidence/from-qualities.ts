@@ -110,7 +110,8 @@ function calledUsed(claims: readonly Claim[]): Quality[] {
 
 /** A bag of leather may have a lining that is none: each is said of its own part, or of the piece. */
 const leather = (claim: ClaimOf<'leather'>): Quality => {
-  const quality = { of: `leather of ${claim.of ?? 'piece'}`, is: [claim.real ? 'leather' : 'imitation'] };
+  const of = claim.inPart ? 'some part' : (claim.of ?? 'piece');
+  const quality = { of: `leather of ${of}`, is: [claim.real ? 'leather' : 'imitation'] };
   const says = { kind: claim.real ? 'leather' : 'imitation', words: claim.words, of: claim.of } as const;
   return stating(claim, `${says.kind}:${claim.of}`, quality, says);
 };
