@@ -1,4 +1,12 @@
-import { aheadInClause, behindInClause, isAboutAnother, isNegated, rightAhead, rightBehind } from './clause';
+import {
+  aheadInClause,
+  behindInClause,
+  clauseAround,
+  isAboutAnother,
+  isNegated,
+  rightAhead,
+  rightBehind,
+} from './clause';
 import { anyLanguage } from './each-language';
 import { aheadOf } from './ends';
 import { foldWords, type Said, sourceRange } from './fold';
@@ -93,6 +101,9 @@ function wholeRefusal(text: string, from: number, to: number): { from: number; t
   const after = rightBehind(text, to);
   const behind = (notAllowedBehind.exec(after) ?? deniedBehind.exec(after))?.[0].trimEnd().length ?? 0;
   if (behind > 0) return { from, to: to + behind };
+  const clause = clauseAround(text, from, to);
+  if (isBarred(text, from, to))
+    return { from: from - text.slice(clause.start, from).trimStart().length, to: clause.end };
   return { from: from - (notAllowedAhead.exec(rightAhead(text, from))?.[0].length ?? 0), to };
 }
 
