@@ -157,7 +157,9 @@ const sellersBox = /(^|[\s_-])(seller|vendor|vendeur|verkaeufer|venditore|vended
 function addProfile(snapshot: Snapshot, index: number, add: Add): void {
   const { element } = snapshot.elements[index] as PageElement;
   const isWriter = writerClass.test(attributeText(element, 'class')) && attributeText(element, 'rel') !== 'author';
-  const isNamed = isWriter || profilePath.test(attributeText(element, 'href')) || opensSellersBox(snapshot, index);
+  const isHandle = sellersBox.test(attributeText(element, 'class')) && /^\S{3,30}$/.test(textOf(snapshot, index));
+  const isNamed =
+    isWriter || isHandle || profilePath.test(attributeText(element, 'href')) || opensSellersBox(snapshot, index);
   if (!isNamed || isAmongOthers(snapshot, index)) return;
   const name = textOf(snapshot, index).split('\n')[0] as string;
   if (name.length >= 2 && name.length <= 40) add('seller', name, index);
