@@ -113,11 +113,11 @@ function leather(from: Passage): ClaimDraft[] {
   const found = saidWords(from, findLeather)
     .filter(({ hit }) => !isBeforeAccessory(text, hit.foldedEnd, from.title))
     .filter(({ hit }) => !isLikened(text, hit.foldedStart, hit.foldedEnd));
-  const hits = found.map(({ hit }) => hit);
+  const stated = found.flatMap(({ hit, polarity }) => (polarity === 'is' ? [hit] : []));
   return found.map(({ hit, polarity, said }): ClaimDraft => {
     const of = partDescribed(from, hit.foldedStart, hit.foldedEnd);
     const real = hit.value === 'leather';
-    const inPart = !real && isBesideLeather(text, hit, hits);
+    const inPart = !real && polarity === 'is' && isBesideLeather(text, hit, stated);
     return { kind: 'leather', real, of, ...(inPart ? { inPart } : {}), polarity, ...said };
   });
 }

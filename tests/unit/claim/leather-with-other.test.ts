@@ -27,6 +27,8 @@ describe('an imitation named in one breath with leather', () => {
     'Genuine leather bag. Faux leather.',
     'Echtleder, die Tasche ist aus Kunstleder.',
     'Vera pelle. La borsa è in ecopelle.',
+    'Kein Kunstleder, echtes Leder.',
+    'Not genuine leather, faux leather.',
     'The bag is made of faux leather.',
   ])('is of the piece where the text goes on to another statement: %s', (text) =>
     expect(imitations(text)).toEqual([false]),
