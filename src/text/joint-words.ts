@@ -305,6 +305,16 @@ export const ownOne: EachLanguage = [
   '(?:de|het)\\s(?:mijne|onze)',
   '私のは',
 ];
+/** "1968, the year she bought it". */
+export const theYearThat: EachLanguage = [
+  'the\\s(?:same\\s)?year',
+  "l'annee",
+  '(?:das|dem|im)\\s(?:selben\\s)?jahr',
+  "l'anno",
+  'el\\s(?:mismo\\s)?ano',
+  'het\\sjaar',
+  'その年',
+];
 /** Behind "never used": where or for what it was not. */
 export const limitedTo: EachLanguage = [
   'at|for|outside|outdoors|to|as',
