@@ -12,7 +12,14 @@ import type { Passage } from './passage';
 
 const bag = phrasePattern(wordsOf('bag', 'kind-of-piece')).source;
 const bagBehind = textPattern(`^\\s(?:${bag})`);
+/** "It is a Pellowe, made in England". */
+const isOneAhead = textPattern(
+  `(?:^|\\s)(?:${phrasePattern(wordsOf('is')).source})\\s(?:${phrasePattern(wordsOf('an')).source})\\s$`,
+);
+const closes = /^\s?(?:[,.;!]|$)/;
 const bagInTitle = phraseTest(wordsOf('bag', 'kind-of-piece'));
+/** "[FS] Corvane tote". */
+const tagAhead = /^\s?\[[^\]\n]{1,12}\]\s/;
 /** A word in small letters, so that a capital behind it is the name's own. */
 const withinSentence = /\p{Ll},?\s$/u;
 const oneName = /^\p{Lu}[\p{Ll}'’-]{3,24}$/u;
@@ -28,17 +35,16 @@ export function namedTwice(
   unknown: string,
   passages: readonly Passage[],
 ): { from: Passage; name: string; start: number; end: number } | null {
-  const behind = title.text.startsWith(unknown) ? foldWords(title.text.slice(unknown.length)).text : '';
+  const named = title.text.replace(tagAhead, '');
+  const behind = named.startsWith(unknown) ? foldWords(named.slice(unknown.length)).text : '';
   if (!oneName.test(unknown) || !bagInTitle.test(behind) || isPlaceName(unknown)) return null;
   for (const from of passages.filter((one) => one !== title)) {
     let start = from.text.indexOf(unknown);
     for (let count = 0; start >= 0 && count < mostPlaces; count += 1) {
       const end = start + unknown.length;
-      if (
-        withinSentence.test(rightAhead(from.text, start)) &&
-        bagBehind.test(foldWords(rightBehind(from.text, end)).text)
-      )
-        return { from, name: unknown, start, end };
+      const [ahead, behind] = [rightAhead(from.text, start), foldWords(rightBehind(from.text, end)).text];
+      const isOne = closes.test(behind) && isOneAhead.test(foldWords(ahead).text);
+      if (withinSentence.test(ahead) && (isOne || bagBehind.test(behind))) return { from, name: unknown, start, end };
       start = from.text.indexOf(unknown, end);
     }
   }

@@ -82,7 +82,7 @@ const isNotAllowed = (text: string, from: number, to: number): boolean =>
 
 /** "It cannot be returned", "das Stück kann nicht zurückgegeben werden": of the piece, and of no time after which it cannot. */
 const barred = new RegExp(
-  `^\\s?(?:(?:${phrasePattern(wordsOf('article', 'possessive', 'this-one')).source})\\s?)?(?:(?:${anyLanguage(itself)}|${phrasePattern(wordsOf('bag', 'piece')).source})\\s)?(?:(?:${no})\\s(?:si\\s|se\\s)?)?(?:${phrasePattern(wordsOf('can')).source})\\s(?:[\\p{L}']{1,10}\\s){0,3}$`,
+  `^\\s?(?:(?:${phrasePattern(wordsOf('article', 'possessive', 'this-one')).source})\\s?)?(?:(?:${anyLanguage(itself)}|${phrasePattern(wordsOf('bag', 'piece', 'first-person')).source})\\s)?(?:(?:${no})\\s(?:si\\s|se\\s)?)?(?:${phrasePattern(wordsOf('can')).source})\\s(?:[\\p{L}']{1,10}\\s){0,3}$`,
   'u',
 );
 const closesSoon = /^(?:\s[\p{L}']{1,12}){0,3}\s?$/u;

@@ -10,6 +10,7 @@ it.each([
   ['No se puede devolver.', 'No se puede devolver'],
   ['Bolso usado, no se puede devolver, lo siento.', 'no se puede devolver'],
   ['Die Tasche kann nicht zurückgegeben werden.', 'Die Tasche kann nicht zurückgegeben werden'],
+  ["We cannot take things back, I'm afraid.", 'We cannot take things back'],
   ['Used. It cannot be sent back, sorry.', 'It cannot be sent back'],
   ["L'article ne peut pas être retourné.", "L'article ne peut pas être retourné"],
   ['Non si può restituire!', 'Non si può restituire'],
