@@ -76,6 +76,8 @@ export const claimSchema = z.discriminatedUnion('kind', [
     ...said,
     code: z.string(),
     takenBy: z.strictObject({ by: z.enum(['words', 'place', 'layout']), words: z.string() }).optional(),
+    /** "KV0915 or KV0975": the seller does not know which it is. */
+    oneOf: z.literal(true).optional(),
   }),
   z.strictObject({ kind: z.literal('no-code'), ...said }),
   z.strictObject({ kind: z.literal('price'), ...said, price: priceSchema }),
