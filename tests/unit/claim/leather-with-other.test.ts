@@ -34,3 +34,12 @@ describe('an imitation named in one breath with leather', () => {
     expect(imitations(text)).toEqual([false]),
   );
 });
+
+describe('leather of the handles alone', () => {
+  it.each(['合皮です。持ち手だけ本革です。', '持ち手部分のみ本革、他は合皮です。'])('is told of them: %s', (text) => {
+    const parts = findClaims(listingOf('トートバッグ', text, 'ja'), []).flatMap((claim) =>
+      claim.kind === 'leather' && claim.real ? [claim.of] : [],
+    );
+    expect(parts).toEqual(['handle']);
+  });
+});

@@ -52,3 +52,19 @@ describe('"not used" of how much or since when', () => {
     expect(conditions(text)).toContain('condition unused'),
   );
 });
+
+describe('what is new at the end of a sentence', () => {
+  it.each([
+    'The dust bag is new, never used.',
+    'Riem nieuw, nooit gebruikt, cadeau erbij.',
+    'Le pochon est neuf, jamais utilisé.',
+    'La correa es nueva, sin usar.',
+    'Sie hat sie 1996 in Brüssel gekauft, neu.',
+    "L'ho comprata nel 2005, nuova.",
+  ])('is the thing ahead, or how it was when it was bought: %s', (text) => expect(conditions(text)).toEqual([]));
+  it.each([
+    ['Bag is new, never used.', ['condition new', 'condition unused']],
+    ['New, never used.', ['condition new', 'condition unused']],
+    ['Brass zip, navy lining, never used.', ['condition unused']],
+  ])('is the piece otherwise: %s', (text, said) => expect(conditions(text)).toEqual(said));
+});
