@@ -106,7 +106,13 @@ export const claimSchema = z.discriminatedUnion('kind', [
   /** Words that hurry a buyer or refuse questions. */
   z.strictObject({ kind: z.literal('hurry'), ...said }),
   /** Signs of use. */
-  z.strictObject({ kind: z.literal('wear'), ...said, polarity }),
+  z.strictObject({
+    kind: z.literal('wear'),
+    ...said,
+    polarity,
+    /** From lying in a shop or a cupboard: what was never used may have it. */
+    fromLying: z.literal(true).optional(),
+  }),
   /** A surface that is leather, or a material made to look like it. */
   z.strictObject({
     kind: z.literal('leather'),

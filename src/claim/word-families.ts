@@ -91,6 +91,15 @@ const stillFresh = (from: Passage): ClaimDraft[] =>
     return !hasDarkened.test(behindInSentence(text, closes));
   });
 
+const plainWear = plainFamily('wear', 'wear');
+const lying = phraseTest(wordsOf('from-lying'));
+/** "A dent from storage", "保管時の小傷": no sign of use. */
+const wearIn = (from: Passage): ClaimDraft[] =>
+  plainWear(from).map((draft): ClaimDraft => {
+    const { ahead, behind } = clauseOf(from, draft);
+    return draft.kind === 'wear' && lying.test(`${ahead} ${behind}`) ? { ...draft, fromLying: true } : draft;
+  });
+
 const findHurry = topicFinder('hurry');
 /** "There are no silly questions" invites them. */
 const exist = textPattern(`(?:${phrasePattern(wordsOf('there-are')).source})\\s$`);
@@ -193,7 +202,7 @@ const families: ((from: Passage, readAt: string) => ClaimDraft[])[] = [
   packaging,
   plainFamily('assurance', 'assurance'),
   hurry,
-  plainFamily('wear', 'wear'),
+  wearIn,
   driedLeather,
   noWear,
   leather,

@@ -102,7 +102,9 @@ function calledUsed(claims: readonly Claim[]): Quality[] {
   const whole = claims.filter(
     (claim) => claim.kind === 'condition' && claim.at.field !== 'data' && worn.includes(claim.condition),
   );
-  const signs = wear.filter(({ polarity, words }) => polarity === 'is' && !denied.has(low(words)));
+  const signs = wear.filter(
+    ({ polarity, words, fromLying }) => polarity === 'is' && !fromLying && !denied.has(low(words)),
+  );
   return [...whole, ...signs].map((claim) =>
     stating(claim, `called-used:${low(claim.words)}`, usedState, { kind: 'called-used', words: claim.words }),
   );

@@ -64,6 +64,7 @@ import firstPerson from './first-person.json' with { type: 'json' };
 import forATime from './for-a-time.json' with { type: 'json' };
 import formerOne from './former-one.json' with { type: 'json' };
 import freshParts from './fresh-parts.json' with { type: 'json' };
+import fromLying from './from-lying.json' with { type: 'json' };
 import gifted from './gifted.json' with { type: 'json' };
 import goesAlong from './goes-along.json' with { type: 'json' };
 import goesInside from './goes-inside.json' with { type: 'json' };
@@ -360,6 +361,7 @@ export const topics = {
   'no-condition': noCondition,
   'no-negation': noNegation,
   'no-wear': noWear,
+  'from-lying': fromLying,
   'not-much': notMuch,
   'for-a-time': forATime,
   'not-offered': notOffered,
