@@ -114,7 +114,9 @@ function goesOnOfThing(text: string, start: number, end: number): boolean {
   if (text.slice(clause.start, start).trim() !== '') return false;
   const before = clauseBeforeComma(text, clause.start);
   const words = before ? text.slice(before.start, before.end) : '';
-  return fresh.test(words) && words.search(thingsOfAny) >= 0;
+  const [thing, isFreshAt] = [words.search(thingsOfAny), words.search(fresh)];
+  // "New with tags, never worn" is the piece.
+  return thing >= 0 && thing < isFreshAt;
 }
 
 const severalAre = rightBefore(

@@ -37,7 +37,8 @@ const told: Record<MessyPart, string> = {
   'pilgrims set aside': 'written with those, set aside before any reader ran on them, opened once and mended since',
   settlers: 'into three of them a founded doubt, with their truth before any reader ran on them, and tuned on since',
   'settlers set aside': 'written with those, set aside before any reader ran on them, opened once and mended since',
-  villagers: 'into a part of them a founded doubt, with their truth before any reader ran on them, and tuned on since',
+  villagers:
+    'into a part of them something that founds a doubt was written, with their truth before any reader ran on them, and tuned on since',
   'guests set aside': 'written with those, set aside before any reader ran on them, opened once and mended since',
 };
 

@@ -65,6 +65,7 @@ describe('what is new at the end of a sentence', () => {
   it.each([
     ['Bag is new, never used.', ['condition new', 'condition unused']],
     ['New, never used.', ['condition new', 'condition unused']],
+    ['Nuova con cartellino, mai indossata', ['condition new', 'condition unused']],
     ['Brass zip, navy lining, never used.', ['condition unused']],
   ])('is the piece otherwise: %s', (text, said) => expect(conditions(text)).toEqual(said));
 });
