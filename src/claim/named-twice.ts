@@ -1,8 +1,9 @@
 import {
+  anyLanguage,
   foldWords,
   isPlaceName,
+  jointWords,
   phrasePattern,
-  phraseTest,
   rightAhead,
   rightBehind,
   textPattern,
@@ -10,14 +11,14 @@ import {
 } from '../text';
 import type { Passage } from './passage';
 
-const bag = phrasePattern(wordsOf('bag', 'kind-of-piece')).source;
+const bag = `${phrasePattern(wordsOf('bag', 'kind-of-piece')).source}|(?:${anyLanguage(jointWords.trunk)})(?!\\p{L})`;
 const bagBehind = textPattern(`^\\s(?:${bag})`);
 /** "It is a Pellowe, made in England". */
 const isOneAhead = textPattern(
   `(?:^|\\s)(?:${phrasePattern(wordsOf('is')).source})\\s(?:${phrasePattern(wordsOf('an')).source})\\s$`,
 );
 const closes = /^\s?(?:[,.;!]|$)/;
-const bagInTitle = phraseTest(wordsOf('bag', 'kind-of-piece'));
+const bagInTitle = textPattern(`(?:${bag})`);
 /** "[FS] Corvane tote". */
 const tagAhead = /^\s?\[[^\]\n]{1,12}\]\s/;
 /** A word in small letters, so that a capital behind it is the name's own. */

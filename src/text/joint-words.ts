@@ -305,6 +305,16 @@ export const ownOne: EachLanguage = [
   '(?:de|het)\\s(?:mijne|onze)',
   '私のは',
 ];
+/** What is larger than a bag: the piece where a name stands right before it, and another thing in most sentences. */
+export const trunk: EachLanguage = [
+  'suitcase|trunk',
+  'valise|malle',
+  'koffer|truhe',
+  'valigia|baule',
+  'maleta|baul',
+  'koffer|kist',
+  'スーツケース|トランク',
+];
 /** "1968, the year she bought it". */
 export const theYearThat: EachLanguage = [
   'the\\s(?:same\\s)?year',

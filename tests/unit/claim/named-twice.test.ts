@@ -9,6 +9,7 @@ describe('an unknown word at the head of a title', () => {
     ['Corvane navy tote', 'A donated Corvane tote in navy leather.', 'maker Corvane'],
     ['Merrowdale tan tote', 'Roomy, lovely. It is a big Merrowdale tote.', 'maker Merrowdale'],
     ['Pellowe music satchel', 'Given by a friend. It is a Pellowe, made in England.', 'maker Pellowe'],
+    ['Hawkesmere suitcase', 'The purser bought this Hawkesmere suitcase in 1957.', 'maker Hawkesmere'],
     ['Terhorne rode tas', 'Een ruime Terhorne tas.', 'maker Terhorne'],
     ['Haldenhof braune Tasche', 'Eine geräumige Haldenhof Tasche.', 'maker Haldenhof'],
   ])('names the maker where the text has it with its capital before the bag: %s', (title, text, maker) => {
