@@ -28,7 +28,8 @@ export function decodeAll(shown: Shown): Decoding[] {
     decodeText(code, { makers, maker, now, id: `typed-${id}`, from: { kind: 'typed' } }),
   );
   const quoted = shown.claims.flatMap((claim) =>
-    claim.kind === 'code'
+    // One of two that the seller cannot tell apart is said, and stands for nothing.
+    claim.kind === 'code' && !claim.oneOf
       ? [
           decodeText(claim.code, {
             makers,

@@ -24,9 +24,9 @@ const dataSchema = z.union([
     over: z.enum(['date', 'place']),
     hard: z.boolean(),
     facts: z.array(statedSchema),
-    /** A code of them is read by its shape alone, because no maker file is known. */
+    /** A code of them is read by its shape alone, because no maker file knows it. */
     byShape: z.boolean(),
-    /** The fact that, if it is wrong, leaves the rest in agreement on the stretch. */
+    /** The fact that, if it is wrong, leaves the rest in agreement on the stretch; not told of a code by its shape. */
     explained: z.strictObject({ fact: statedSchema, rest: z.enum(['all', 'hard']), ...stretchSchema.shape }).nullable(),
   }),
   z.strictObject({
@@ -40,7 +40,7 @@ const dataSchema = z.union([
 export const evidenceAgrees = defineCheck({
   id: 'evidence-agrees',
   family: 'time',
-  kinds: ['contradiction', 'doubt', 'agreement'],
+  kinds: ['contradiction', 'doubt', 'gap', 'agreement'],
   source: practice,
   data: dataSchema,
   needs: { evidence: true, reasoning: true, decodings: true, makerName: true, perhaps: ['date'] },
@@ -63,19 +63,20 @@ export const evidenceAgrees = defineCheck({
     if (conflicts.length > 0)
       return conflicts.map(({ evidence: ids, over, strength }): Speech<z.infer<typeof dataSchema>> => {
         const facts = pieces(ids);
-        const byShape = makerName === null && facts.some((piece) => groupOf(piece) === 'code');
+        const byShape = facts.some(isByShape);
         return {
-          kind: isContradiction(strength, facts) ? 'contradiction' : 'doubt',
+          kind: byShape ? 'gap' : isContradiction(strength, facts) ? 'contradiction' : 'doubt',
           key: ids.join('+'),
           data: {
             over: over === 'place' ? over : 'date',
             hard: strength === 'hard',
             facts: facts.map(statedOf),
             byShape,
-            explained,
+            explained: byShape ? null : explained,
           },
           evidence: ids,
-          asks: [over === 'date' ? askFor('made-date', {}) : askFor('origin', {})],
+          // What only the maker's list of codes tells no seller has to answer for.
+          asks: byShape ? [] : [over === 'date' ? askFor('made-date', {}) : askFor('origin', {})],
         };
       });
     const most = reasoning.agreeing[0];
@@ -96,6 +97,12 @@ export const evidenceAgrees = defineCheck({
     return [{ kind: 'agreement', data, evidence: most.evidence }];
   },
 });
+
+/**
+ * Whether a code is read by its shape alone. What shapes are usual says nothing of how this maker writes: that no date
+ * fits is told, as what is not known of the maker, and held against nobody.
+ */
+const isByShape = ({ says }: Dating): boolean => says.kind === 'code' && says.by.some(({ maker }) => maker === null);
 
 /** Two codes on one piece are no contradiction by themselves: one may be that of a repair, or of a part. */
 const isContradiction = (strength: Dating['strength'], pieces: Dating[]): boolean =>

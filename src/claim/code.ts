@@ -1,8 +1,10 @@
 import type { MakerFile } from '../maker/types';
 import {
+  anyWithGaps,
   type Folded,
   findItemCodes,
   isAboutAnother,
+  jointWords,
   phrasePattern,
   phraseTest,
   rightBehind,
@@ -50,6 +52,30 @@ const ofTrade = textPattern(
 const isOfTrade = (text: string, { start, code }: { start: number; code: string }): boolean =>
   ofTrade.test(rightBehind(text, start + code.length));
 
+const or = textPattern(`^\\s?[?？]?\\s?(?:(?:${anyWithGaps(jointWords.either)})\\s|(?:${jointWords.either[6]})\\s?)$`);
+/** "KV0915 or KV0975, the digit is worn": two of which one is the piece's. */
+function areEither(
+  text: string,
+  one: { start: number; code: string },
+  other: { start: number; code: string },
+): boolean {
+  const [first, last] = one.start < other.start ? [one, other] : [other, one];
+  const gap = text.slice(first.start + first.code.length, last.start);
+  return gap.length <= longestJoint && or.test(gap);
+}
+const longestJoint = 12;
+const orOther = textPattern(
+  `^\\s?[?？]?\\s?(?:(?:${anyWithGaps(jointWords.either)})\\s|(?:${jointWords.either[6]})\\s?)([a-z\\d]{3,14})(?![a-z\\d])`,
+);
+/** The same, where the other stands too near to be a code of its own: but for a character or two it is the first. */
+function isOneOf(text: string, { start, code }: { start: number; code: string }): boolean {
+  const end = start + code.length;
+  const other = orOther.exec(rightBehind(text, end))?.[1];
+  const own = text.slice(start, end);
+  return other?.length === own.length && [...own].filter((unit, at) => unit !== other[at]).length <= mostOff;
+}
+const mostOff = 2;
+
 /** Codes that the seller quotes, as written. */
 export function codeClaims(passages: Passage[], makers: MakerFile[]): ClaimDraft[] {
   return passages.flatMap((from) => {
@@ -79,12 +105,15 @@ export function codeClaims(passages: Passage[], makers: MakerFile[]): ClaimDraft
       .filter((item) => !isAboutAnother(from.folded.text, item.start, item.start + item.code.length))
       .filter((item) => !isOfEdition(from.folded.text, item) && !isOfTrade(from.folded.text, item))
       .filter(({ code }) => !plainYear.test(code) || fitsLayout(code, makers))
-      .map((item): ClaimDraft => {
+      .map((item, at, all): ClaimDraft => {
         const end = item.start + item.code.length;
+        const { text } = from.folded;
+        const beside =
+          isOneOf(text, item) || [all[at - 1], all[at + 1]].some((other) => other && areEither(text, item, other));
         // "The box has a label with KV0915": whose code that is, is not plain.
         if (isSaidOfThing(from.folded.text, item.start, from.title)) return notPlaced(from, 'code', [item.start, end]);
         const said = saidIn(from, sourceRange(from.folded, item.start, end), item.confidence);
-        return { kind: 'code', code: item.code, takenBy: item.takenBy, ...said };
+        return { kind: 'code', code: item.code, takenBy: item.takenBy, ...(beside ? { oneOf: true } : {}), ...said };
       });
   });
 }

@@ -12,6 +12,7 @@ import {
   lastEnd,
   phrasePattern,
   phraseTest,
+  rightBehind,
   sentenceAround,
   textPattern,
   topics,
@@ -50,6 +51,10 @@ const boughtBehind = textPattern(
 );
 /** "Presa l'anno scorso": only of a time that is counted back. */
 const gotThen = phraseTest(wordsOf('got-then'));
+/** "From 1968, the year she bought it with her first wage". */
+const boughtInThatYear = textPattern(
+  `^[,、]?\\s?(?:${anyLanguage(jointWords.theYearThat)})(?:,?\\s[\\p{L}']{1,8}){0,5}?[\\sに](?:${bought.source})`,
+);
 const gifted = phrasePattern(wordsOf('gifted'));
 /** A part was mended or exchanged: "in 2018 vervangen" is the year of a repair. */
 const mended = phrasePattern(wordsOf('replaced', 'restored', 'repair-noun'));
@@ -142,6 +147,7 @@ function subjectOf(
     making: lastEnd(madeVerb, before),
     elsewhere: lastEnd(elsewhere, before),
   };
+  if (boughtInThatYear.test(rightBehind(text, end))) return { kind: 'bought', confidence: 0.8 };
   if (isExplicitRange(date) && !isMadeWithin(date, before, after)) return null;
   // The nearest word before the date decides: "made in 1994, bought in 2010".
   if (words.bought && words.bought >= words.elsewhere && !madeAhead.test(before))

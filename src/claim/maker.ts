@@ -6,6 +6,7 @@ import { isOfAnotherThing } from './another-thing';
 import { nameFinder } from './by-makers';
 import { isHedgedName } from './hedged-authorship';
 import { makerNamed, unknownInTitle } from './name-words';
+import { namedTwice } from './named-twice';
 import { type ClaimDraft, foldedRange, type Passage, saidIn, saidInData, titleOf } from './passage';
 import type { Claim } from './types';
 import { isUnsaid } from './unsaid';
@@ -69,8 +70,10 @@ export function makerClaims(passages: Passage[], listing: Listing, makers: Maker
 
 /** A maker that no file knows, where the title, which has this unknown name, or else the text names one beyond doubt. */
 function withoutFile(passages: readonly Passage[], unknown: string | null): ClaimDraft[] {
-  for (const from of passages) {
-    const named = makerNamed(from, unknown);
+  const title = titleOf(passages);
+  const twice = title && unknown !== null ? namedTwice(title, unknown, passages) : null;
+  const found = passages.map((from) => ({ from, named: makerNamed(from, unknown) }));
+  for (const { from, named } of twice ? [...found, { from: twice.from, named: twice }] : found) {
     if (!named || namesNobody(named.name)) continue;
     const { text } = from.folded;
     const [start, end] = foldedRange(from, named);

@@ -1,5 +1,6 @@
 import type { MakerFile } from '../maker/types';
 import {
+  aheadInClause,
   anyLanguage,
   anyOf,
   clauseAround,
@@ -83,7 +84,7 @@ function opensWithOtherNoun(opening: string, title: string): boolean {
 const pieceNear = textPattern(`^\\s?(?:\\p{L}{1,15}\\s){0,3}?(?:${piece.source})`);
 /** "A 1970s Ondrasse", "I think 1994". */
 const bareArticle = textPattern(
-  `^(?:(?:\\p{L}{1,6}\\s)?(?:${phrasePattern(wordsOf('is')).source})\\s)?(?:${phrasePattern(wordsOf('an', 'article', 'supposed')).source})?$`,
+  `^(?:(?:\\p{L}{1,6}\\s|c')?(?:${phrasePattern(wordsOf('is')).source})\\s)?(?:${phrasePattern(wordsOf('an', 'article', 'supposed')).source})?$`,
 );
 /** "Circa 1993 as far as I know". */
 const supposedBehind = textPattern(`^\\s(?:${phrasePattern(wordsOf('supposed')).source})`);
@@ -175,6 +176,11 @@ const abbreviated = textPattern(`(?<!\\p{L})(?:${anyLanguage(jointWords.foundedS
 const longestName = 32;
 const endsInName = textPattern(`(?:${bagNouns.source})$`);
 
+/** "The stamp says M3-214/98, so it is a 1998": what the seller makes of it, behind a comma. */
+const itFollows = textPattern(
+  `^\\s?(?:${phrasePattern(wordsOf('it-follows')).source})\\s(?:(?:\\p{L}{1,6}\\s|c')?(?:${phrasePattern(wordsOf('is')).source})\\s)?(?:${phrasePattern(wordsOf('an')).source})\\s?$`,
+);
+
 /** "1994.", "Cartable 1991, …": the year by itself, right behind what the piece is called or before it. */
 export function standsAlone(from: Passage, [start, end]: readonly [number, number], makers: MakerFile[]): boolean {
   const { text } = from.folded;
@@ -183,6 +189,7 @@ export function standsAlone(from: Passage, [start, end]: readonly [number, numbe
   const after = text.slice(end, sentence.end);
   if (abbreviated.test(rightAhead(text, sentence.start))) return false;
   if (bareArticle.test(opening)) return opensName(after, makers);
+  if (itFollows.test(aheadInClause(text, start))) return closes.test(after) || after.trim() === '';
   return (
     opening.length <= longestName &&
     (endsInName.test(opening) || endsInTitle(opening, from.title)) &&

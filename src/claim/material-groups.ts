@@ -1,4 +1,4 @@
-import { anyOf, colourWords, type Hit, materialWords, phraseFinder, textPattern, wordsOf } from '../text';
+import { anyOf, colourWords, type Hit, materialWords, partWords, phraseFinder, textPattern, wordsOf } from '../text';
 import { rememberForMakers } from './by-makers';
 import { isOfCompanion } from './goods';
 import { isLikened } from './look';
@@ -29,13 +29,19 @@ export const vocabularyOf = rememberForMakers((makers): Vocabulary => {
   return { find: (from) => find(from.folded), materials };
 });
 
+/** "Cotton lining and nickel fittings": a word for a material may end with the part, and with it the description. */
+const endsWithPart = (text: string, { start, end }: Group): boolean => {
+  const [, part] = /\s([a-z]{1,20})$/.exec(text.slice(start, end)) ?? [];
+  return part !== undefined && part in partWords;
+};
+
 /** Neighbouring colour and material words as one description: "dark" + "red" + "suede". */
 export function groupsIn(from: Passage, { find, materials }: Vocabulary): Group[] {
   const found: Group[] = [];
   for (const hit of find(from)) {
     const last = found[found.length - 1];
     const gap = last ? from.folded.text.slice(last.end, hit.foldedStart) : '';
-    if (last && within.test(gap)) {
+    if (last && within.test(gap) && !endsWithPart(from.folded.text, last)) {
       last.words.push(hit.value);
       last.end = hit.foldedEnd;
       last.sourceEnd = hit.end;

@@ -88,6 +88,8 @@ function opensWithParts(text: string, { start, end }: Group): boolean {
 }
 const ofMaterial = textPattern(`^\\s?(?:${phrasePattern(wordsOf('made-of')).source}|en)\\s(?:\\p{L}{1,12}\\s)?$`);
 
+const opensOfMaterial = textPattern(`^\\s?(?:${phrasePattern(wordsOf('made-of')).source})\\s`);
+
 /** Words of texture, without those that join: "grained" leaves what is of leather as it is, "lid of" does not. */
 const tellsTexture = foldedSet(
   wordsWithout(
@@ -136,7 +138,9 @@ export function isOfPiece(
   if (!isOther && opensWithParts(text, group)) return true;
   if (parts.some((part) => part.foldedStart >= clause.start && part.foldedEnd <= clause.end)) return false;
   if (isOther) return false;
-  const rest = (`${ahead} ${behind}`.match(/[\p{L}\d]+/gu) ?? []).filter((word) => !tellsTexture.has(word));
+  // "…, in conker brown leather, …": what opens the clause joins it to the piece.
+  const own = ahead.replace(opensOfMaterial, ' ');
+  const rest = (`${own} ${behind}`.match(/[\p{L}\d]+/gu) ?? []).filter((word) => !tellsTexture.has(word));
   // "My sister's has pigskin, this one cotton": of the same part, whichever that is.
   if (namesAnothersPiece(aheadInSentence(text, group.start))) return false;
   // "Gevoerd? ja maar in 2013 opnieuw, zandkleurige microvezel": said of the lining that the sentence names, or of nothing.

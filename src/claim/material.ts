@@ -1,6 +1,16 @@
 import type { Listing } from '../listing/types';
 import type { MakerFile } from '../maker/types';
-import { anyOf, type Hit, phrasePattern, rightAhead, rightBehind, textPattern, wordsOf } from '../text';
+import {
+  anyOf,
+  colourWords,
+  type Hit,
+  materialWords,
+  phrasePattern,
+  rightAhead,
+  rightBehind,
+  textPattern,
+  wordsOf,
+} from '../text';
 import { isKindOfSubject, isLeatherAsSubject, isPredicateOfPiece, leavesBodyOpen } from './leather-as-subject';
 import { groupsIn, materialOf, vocabularyOf } from './material-groups';
 import { type Group, isBareBrass, isOfMetal, isOfPiece, isOfTitle } from './material-of-piece';
@@ -38,6 +48,14 @@ const endsOfName = ({ folded }: Passage, name: RegExp | null): ReadonlyMap<numbe
 function isOfName({ text }: Passage, { start, end, sourceStart }: Group, ends: ReadonlyMap<number, number>): boolean {
   const nameEnd = ends.get(start);
   return nameEnd !== undefined && end <= nameEnd && /^\p{Lu}/u.test(rightBehind(text, sourceStart));
+}
+
+/** "Cotton lining", as a maker's file may call it, is cotton where it is said of the lining; a turn lock stays one. */
+function withoutPart(material: string, part: Hit<Part> | null): string {
+  if (!part || !material.endsWith(` ${part.value}`)) return material;
+  const alone = material.slice(0, -part.value.length - 1);
+  const last = alone.split(' ').at(-1) as string;
+  return last in materialWords || last in colourWords ? alone : material;
 }
 
 /** A group of a passage, the parts near it, and the one that it is said of. */
@@ -83,7 +101,7 @@ export function materialClaims(passages: Passage[], listing: Listing, makers: Ma
     const { text } = from.folded;
     return said.flatMap(({ group, near, part }, at): ClaimDraft[] => {
       if (isBareSubject(text, group)) return [];
-      const material = materialOf(group, words.materials);
+      const material = withoutPart(materialOf(group, words.materials), part);
       const claimOf = (of: Part, start: number, end: number, confidence: number): ClaimDraft[] => {
         const words = saidIn(from, { start, end, words: from.text.slice(start, end) }, confidence);
         return [{ kind: 'material', part: of, material, ...words }];

@@ -1,5 +1,17 @@
 import type { Listing } from '../listing/types';
-import { type Folded, foldWords, sellersAnswers, sellersOwn, withoutLegends, writtenOut } from '../text';
+import {
+  anyLanguage,
+  type Folded,
+  foldWords,
+  jointWords,
+  phrasePattern,
+  sellersAnswers,
+  sellersOwn,
+  textPattern,
+  withoutLegends,
+  wordsOf,
+  writtenOut,
+} from '../text';
 import { asLabelled } from './asked';
 import type { Claim } from './types';
 
@@ -56,6 +68,18 @@ function blanked(text: string, words: string | undefined): string {
   return lines.reduce((rest, line) => rest.replace(line, blankOf), text);
 }
 
+/** "Superb, mine is of 2003", below an offer: who compares has another piece. */
+const owns = textPattern(
+  `(?<!\\p{L})(?:${anyLanguage(jointWords.ownOne)})(?:\\s?[,.]|\\s(?:${phrasePattern(wordsOf('is', 'dates-from')).source}))`,
+);
+/** No comment of a buyer is longer. */
+const longestComment = 400;
+const withoutOwners = (text: string): string =>
+  text
+    .split('\n')
+    .map((line) => (line.length <= longestComment && owns.test(foldWords(line).text) ? ' '.repeat(line.length) : line))
+    .join('\n');
+
 /**
  * What of the visible text stands neither in the title nor in the description, at its own places: what was read there
  * is blank here, and so are the seller's names. Null where the visible text is read in the description's place, or holds
@@ -65,7 +89,7 @@ export function restOf(listing: Titled & Pick<Listing, 'seller'>): Passage | nul
   const { title, description, text, language } = listing;
   if (!description[0]?.value.trim()) return null;
   const others = blanked(blanked(text, description[0]?.value), title[0]?.value);
-  const rest = sellersOwn(withoutNames(others, listing));
+  const rest = withoutOwners(sellersOwn(withoutNames(others, listing)));
   return rest.trim() ? passage('text', rest, language, namedIn(listing)) : null;
 }
 

@@ -76,6 +76,8 @@ export const claimSchema = z.discriminatedUnion('kind', [
     ...said,
     code: z.string(),
     takenBy: z.strictObject({ by: z.enum(['words', 'place', 'layout']), words: z.string() }).optional(),
+    /** "KV0915 or KV0975": the seller does not know which it is. */
+    oneOf: z.literal(true).optional(),
   }),
   z.strictObject({ kind: z.literal('no-code'), ...said }),
   z.strictObject({ kind: z.literal('price'), ...said, price: priceSchema }),
@@ -104,7 +106,13 @@ export const claimSchema = z.discriminatedUnion('kind', [
   /** Words that hurry a buyer or refuse questions. */
   z.strictObject({ kind: z.literal('hurry'), ...said }),
   /** Signs of use. */
-  z.strictObject({ kind: z.literal('wear'), ...said, polarity }),
+  z.strictObject({
+    kind: z.literal('wear'),
+    ...said,
+    polarity,
+    /** From lying in a shop or a cupboard: what was never used may have it. */
+    fromLying: z.literal(true).optional(),
+  }),
   /** A surface that is leather, or a material made to look like it. */
   z.strictObject({
     kind: z.literal('leather'),
@@ -112,6 +120,8 @@ export const claimSchema = z.discriminatedUnion('kind', [
     real: z.boolean(),
     /** The part that it is said of; null where it is said of the piece. */
     of: partSchema.exclude(['body']).nullable(),
+    /** Named in one breath with leather: of some part, which is not said. */
+    inPart: z.literal(true).optional(),
     polarity,
   }),
   z.strictObject({

@@ -17,6 +17,7 @@ import {
 } from '../text';
 import { detailsOf } from './event-details';
 import { isDriedLeather } from './leather-as-subject';
+import { isBesideLeather } from './leather-with-other';
 import { isLikened, isOnlyLook } from './look';
 import { partDescribed } from './material-part';
 import { notVouched } from './not-vouched';
@@ -90,6 +91,15 @@ const stillFresh = (from: Passage): ClaimDraft[] =>
     return !hasDarkened.test(behindInSentence(text, closes));
   });
 
+const plainWear = plainFamily('wear', 'wear');
+const lying = phraseTest(wordsOf('from-lying'));
+/** "A dent from storage", "保管時の小傷": no sign of use. */
+const wearIn = (from: Passage): ClaimDraft[] =>
+  plainWear(from).map((draft): ClaimDraft => {
+    const { ahead, behind } = clauseOf(from, draft);
+    return draft.kind === 'wear' && lying.test(`${ahead} ${behind}`) ? { ...draft, fromLying: true } : draft;
+  });
+
 const findHurry = topicFinder('hurry');
 /** "There are no silly questions" invites them. */
 const exist = textPattern(`(?:${phrasePattern(wordsOf('there-are')).source})\\s$`);
@@ -107,14 +117,19 @@ const hurry = (from: Passage): ClaimDraft[] =>
     .map(({ said }): ClaimDraft => ({ kind: 'hurry', ...said }));
 
 const findLeather = topicFinder('leather', 'leather-like');
-const leather = (from: Passage): ClaimDraft[] =>
-  saidWords(from, findLeather)
-    .filter(({ hit }) => !isBeforeAccessory(from.folded.text, hit.foldedEnd, from.title))
-    .filter(({ hit }) => !isLikened(from.folded.text, hit.foldedStart, hit.foldedEnd))
-    .map(({ hit, polarity, said }): ClaimDraft => {
-      const of = partDescribed(from, hit.foldedStart, hit.foldedEnd);
-      return { kind: 'leather', real: hit.value === 'leather', of, polarity, ...said };
-    });
+function leather(from: Passage): ClaimDraft[] {
+  const { text } = from.folded;
+  const found = saidWords(from, findLeather)
+    .filter(({ hit }) => !isBeforeAccessory(text, hit.foldedEnd, from.title))
+    .filter(({ hit }) => !isLikened(text, hit.foldedStart, hit.foldedEnd));
+  const stated = found.flatMap(({ hit, polarity }) => (polarity === 'is' ? [hit] : []));
+  return found.map(({ hit, polarity, said }): ClaimDraft => {
+    const of = partDescribed(from, hit.foldedStart, hit.foldedEnd);
+    const real = hit.value === 'leather';
+    const inPart = !real && polarity === 'is' && isBesideLeather(text, hit, stated);
+    return { kind: 'leather', real, of, ...(inPart ? { inPart } : {}), polarity, ...said };
+  });
+}
 
 const metals = {
   'gold-solid': { metal: 'gold', solid: true },
@@ -187,7 +202,7 @@ const families: ((from: Passage, readAt: string) => ClaimDraft[])[] = [
   packaging,
   plainFamily('assurance', 'assurance'),
   hurry,
-  plainFamily('wear', 'wear'),
+  wearIn,
   driedLeather,
   noWear,
   leather,

@@ -92,6 +92,12 @@ const asLater = ({ id, basis, spans, source, says, from }: Dating): Later[] =>
 const fold = (words: string): string => ` ${plainName(words)} `;
 
 const names = (said: string, name: string) => said.includes(fold(name));
+/** A file may call a material with its part, "cotton lining"; so it is said where the seller's words do as well. */
+function withPart({ material, part, words }: ClaimOf<'material'>): string {
+  const last = `${material.split(' ').at(-1)} ${part}`;
+  return names(fold(words), last) ? `${material} ${part}` : material;
+}
+
 const excludes = (said: string, { not }: Construction) => not?.some((other) => names(said, other)) ?? false;
 
 /**
@@ -121,7 +127,7 @@ function spansWithExceptions(fact: Construction, named: readonly string[]): Span
 }
 
 function material(claim: ClaimOf<'material'>, maker: MakerFile, { named, otherwise }: OfPiece): Dating[] {
-  const said = fold(claim.material);
+  const said = fold(withPart(claim));
   const facts = factsOf(claim, maker, named);
   const own = facts.filter(({ fact }) => [fact.is, ...(fact.also ?? [])].some((name) => names(said, name)));
   const used = own.filter(({ fact }) => !excludes(said, fact));

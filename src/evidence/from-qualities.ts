@@ -102,7 +102,9 @@ function calledUsed(claims: readonly Claim[]): Quality[] {
   const whole = claims.filter(
     (claim) => claim.kind === 'condition' && claim.at.field !== 'data' && worn.includes(claim.condition),
   );
-  const signs = wear.filter(({ polarity, words }) => polarity === 'is' && !denied.has(low(words)));
+  const signs = wear.filter(
+    ({ polarity, words, fromLying }) => polarity === 'is' && !fromLying && !denied.has(low(words)),
+  );
   return [...whole, ...signs].map((claim) =>
     stating(claim, `called-used:${low(claim.words)}`, usedState, { kind: 'called-used', words: claim.words }),
   );
@@ -110,7 +112,8 @@ function calledUsed(claims: readonly Claim[]): Quality[] {
 
 /** A bag of leather may have a lining that is none: each is said of its own part, or of the piece. */
 const leather = (claim: ClaimOf<'leather'>): Quality => {
-  const quality = { of: `leather of ${claim.of ?? 'piece'}`, is: [claim.real ? 'leather' : 'imitation'] };
+  const of = claim.inPart ? 'some part' : (claim.of ?? 'piece');
+  const quality = { of: `leather of ${of}`, is: [claim.real ? 'leather' : 'imitation'] };
   const says = { kind: claim.real ? 'leather' : 'imitation', words: claim.words, of: claim.of } as const;
   return stating(claim, `${says.kind}:${claim.of}`, quality, says);
 };

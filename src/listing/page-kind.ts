@@ -80,10 +80,17 @@ export function pageKind(signs: PageSigns, draft: Draft, auction: boolean, text 
   return { kind: auction ? 'auction' : 'offer', evidence };
 }
 
+/**
+ * What tools for building pages call every page of theirs is an article, also where a price stands under its heading;
+ * one that was written has the time of it, or its data.
+ */
+const isSmallOffer = (told: readonly Sign[], ownPrice: number): boolean =>
+  ownPrice >= ownPriceSure && !told.includes('article-data') && !told.includes('publication-time');
+
 function kindFrom(told: readonly Sign[], draft: Draft, { ownPrice }: PageSigns): Told['kind'] {
   const [offer, article, list] = [sum(told, 'offer'), sum(told, 'article'), sum(told, 'list')];
   if (told.includes('pointed-at')) return 'offer';
-  if (article >= 3 && offer < 6 && !told.includes('product-data')) return 'article';
+  if (article >= 3 && offer < 6 && !told.includes('product-data') && !isSmallOffer(told, ownPrice)) return 'article';
   // Beside a control of the page's own, cards are a carousel of others, unless the page calls itself a list.
   const controls = told.includes('buying-control') || told.includes('selling-form');
   // A price under the heading is none of the cards'; a few of them are others beside it.

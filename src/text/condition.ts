@@ -1,5 +1,13 @@
 import type { Condition } from '../listing/types';
-import { aheadInClause, clauseAround, isAboutAnother, isNegated, isOnlySeeming, sentenceAround } from './clause';
+import {
+  aheadInClause,
+  clauseAround,
+  clauseBeforeComma,
+  isAboutAnother,
+  isNegated,
+  isOnlySeeming,
+  sentenceAround,
+} from './clause';
 import { foldWords, type Said } from './fold';
 import { isOfFormerPart } from './former-part';
 import { tableWords, topicFinder, topics, wordsOf } from './lexicon';
@@ -8,6 +16,7 @@ import { isNewOfElse } from './new-of-else';
 import { type Hit, phraseFinder, phrasePattern, phraseTest } from './phrases';
 import { Taken } from './taken';
 import { accessoryWords, partWords } from './things';
+import { isUsedBefore } from './used-before';
 
 /** Gradings differ between sites; which grade a phrase is, is common practice, no source. */
 const find = phraseFinder<Condition>(tableWords('condition'));
@@ -23,6 +32,11 @@ const things = phrasePattern(
   ],
   'u',
 );
+const thingsOfAny = phrasePattern([
+  ...accessoryWords,
+  ...wordsOf('comes-along'),
+  ...Object.entries(partWords).flatMap(([part, words]) => (part === 'body' ? [] : words)),
+]);
 const nouns = phrasePattern(wordsOf('bag', 'piece', 'behind-new')).source;
 const nounBefore = new RegExp(`(?:${nouns})\\s{1,2}$`, 'u');
 const nounAfter = new RegExp(`^\\s{0,2}(?:${nouns})`, 'u');
@@ -33,6 +47,7 @@ const boughtBefore = new RegExp(
   `(?:${phrasePattern(wordsOf('bought', 'cost-when')).source})\\s(?:(?:${phrasePattern(wordsOf('an')).source})\\s)?$`,
   'u',
 );
+const bought = phraseTest(wordsOf('bought', 'gifted'));
 /** "The leather there is new": of what something is made of, and not of the piece. */
 const material = phraseTest(Object.values(materialWords).flat());
 const anyNoun = phraseTest(wordsOf('bag', 'piece', 'behind-new'));
@@ -70,6 +85,9 @@ function newOfPiece(text: string, start: number, end: number, opens: boolean): b
   const after = text.slice(end, clause.end);
   // "I bought a new bag", "neu gekauft": of another piece, or of another time.
   if (boughtBefore.test(before) || boughtBehind.test(after) || myBefore.test(before)) return false;
+  // "Sie hat sie 1996 gekauft, neu.": how it was then.
+  const told = before.trim() === '' && !opens ? clauseBeforeComma(text, clause.start) : null;
+  if (told && bought.test(text.slice(told.start, told.end))) return false;
   if (material.test(before) && before.search(anyNoun) < 0) return false;
   if (nounAfter.test(after)) return true;
   if (andBehind.test(after) && (before.trim() === '' || nounBefore.test(before) || stateBefore.test(before)))
@@ -87,6 +105,18 @@ function isAboutThing(text: string, start: number, end: number): boolean {
   // "Unused dust bag": the words belong to the thing right behind them.
   const behind = things.exec(text.slice(end, clause.end));
   return behind !== null && /^\s{0,2}$/.test(text.slice(end, end + behind.index));
+}
+
+const fresh = phraseTest([...tableWords('condition').new, ...tableWords('condition').unused, ...wordsOf('new-bare')]);
+/** "The dust bag is new, never used": a clause without a subject goes on with the new thing that the one before it is of. */
+function goesOnOfThing(text: string, start: number, end: number): boolean {
+  const clause = clauseAround(text, start, end);
+  if (text.slice(clause.start, start).trim() !== '') return false;
+  const before = clauseBeforeComma(text, clause.start);
+  const words = before ? text.slice(before.start, before.end) : '';
+  const [thing, isFreshAt] = [words.search(thingsOfAny), words.search(fresh)];
+  // "New with tags, never worn" is the piece.
+  return thing >= 0 && thing < isFreshAt;
 }
 
 const severalAre = rightBefore(
@@ -141,7 +171,9 @@ export function findConditions(text: string, opens = false): Said<Condition>[] {
     if (isFresh(said.value) && isNewOfElse(folded.text, [start, end], said.value, things)) continue;
     if ((said.value === 'worn' || said.value === 'damaged') && isFlawOfCode(folded.text, start)) continue;
     if (isFresh(said.value) && isOnlySeeming(folded.text, start, end)) continue;
+    if (isFresh(said.value) && goesOnOfThing(folded.text, start, end)) continue;
     if (isAboutAnother(folded.text, start, end) || isAboutThing(folded.text, start, end)) continue;
+    if (said.value === 'unused' && isUsedBefore(folded.text, start, end)) continue;
     const value = negated ? denied[said.value] : said.value;
     if (value) found.push({ value, start: said.start, end: said.end, words: said.words });
   }

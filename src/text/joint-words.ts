@@ -305,6 +305,26 @@ export const ownOne: EachLanguage = [
   '(?:de|het)\\s(?:mijne|onze)',
   '私のは',
 ];
+/** What is larger than a bag: the piece where a name stands right before it, and another thing in most sentences. */
+export const trunk: EachLanguage = [
+  'suitcase|trunk',
+  'valise|malle',
+  'koffer|truhe',
+  'valigia|baule',
+  'maleta|baul',
+  'koffer|kist',
+  'スーツケース|トランク',
+];
+/** "1968, the year she bought it". */
+export const theYearThat: EachLanguage = [
+  'the\\s(?:same\\s)?year',
+  "l'annee",
+  '(?:das|dem|im)\\s(?:selben\\s)?jahr',
+  "l'anno",
+  'el\\s(?:mismo\\s)?ano',
+  'het\\sjaar',
+  'その年',
+];
 /** Behind "never used": where or for what it was not. */
 export const limitedTo: EachLanguage = [
   'at|for|outside|outdoors|to|as',

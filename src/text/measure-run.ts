@@ -21,14 +21,16 @@ const ofSide = /\sd[ei]\s{1,2}(?=\p{L}{0,4}\s?)/u;
 /** "Ref. 7781-04\n32 x 24 cm": nothing but the end of a line leads from a number to the next. */
 const bareLineEnd = /^[ ,;.]{0,4}\n\s{0,4}$/;
 
+/** "M3-214/98. 28 x 17 cm", "… 118/94. È 24 x 20": a number without a unit ends its sentence. */
+const nextSentence = /^\s?\.\s{1,2}(?:e\s)?$/;
 /** "(foto 4). 23x17x8": a full stop behind a bracket. */
 const closedBracket = /\)\s?\.\s/;
 /** "1B 220": a group of a code stands ahead, and no letter of a side. */
 const codeAhead = /(?<!\d)\d[a-z] $/;
 const leastInCode = 100;
 
-/** A number inside a code or an amount: "MX3015", "#12", "£40". One label letter ("L30") is no code. */
-const glued = /[#£$€¥]\s?$|\d[.,]?$|(?<!\d)[a-z][a-z\d]$|[a-z]\d[a-z]$|(?<=\d)[a-wyz]$|(?<=[a-z])[a-z]$/u;
+/** A number inside a code or an amount: "MX3015", "#12", "£40", "T5-118". One label letter ("L30") is no code. */
+const glued = /[#£$€¥]\s?$|\d[.,]?$|(?<!\d)[a-z][a-z\d]$|[a-z]\d[a-z]$|(?<=\d)[a-wyz]$|(?<=[a-z])[a-z]$|[a-z]\d-$/u;
 
 /** "R20": a letter by itself that names no side. */
 const loneLetter = /(?<![\p{L}\d])([a-z])$/u;
@@ -49,7 +51,8 @@ export function runsOf(text: string, plain: string): Term[][] {
     const term = readTerm(text, match.index);
     if (!term) continue;
     const previous = run[run.length - 1];
-    if (previous && (run.length >= mostTerms || !joins(plain.slice(previous.end, term.start)))) {
+    const gap = previous ? plain.slice(previous.end, term.start) : '';
+    if (previous && (run.length >= mostTerms || !joins(gap) || (!previous.unit && nextSentence.test(gap)))) {
       found.push(run);
       run = [];
     }

@@ -1,4 +1,12 @@
-import { aheadInClause, behindInClause, isAboutAnother, isNegated, rightAhead, rightBehind } from './clause';
+import {
+  aheadInClause,
+  behindInClause,
+  clauseAround,
+  isAboutAnother,
+  isNegated,
+  rightAhead,
+  rightBehind,
+} from './clause';
 import { anyLanguage } from './each-language';
 import { aheadOf } from './ends';
 import { foldWords, type Said, sourceRange } from './fold';
@@ -74,7 +82,7 @@ const isNotAllowed = (text: string, from: number, to: number): boolean =>
 
 /** "It cannot be returned", "das Stück kann nicht zurückgegeben werden": of the piece, and of no time after which it cannot. */
 const barred = new RegExp(
-  `^\\s?(?:(?:${phrasePattern(wordsOf('article', 'possessive', 'this-one')).source})\\s?)?(?:(?:${anyLanguage(itself)}|${phrasePattern(wordsOf('bag', 'piece')).source})\\s)?(?:(?:${no})\\s(?:si\\s|se\\s)?)?(?:${phrasePattern(wordsOf('can')).source})\\s(?:[\\p{L}']{1,10}\\s){0,3}$`,
+  `^\\s?(?:(?:${phrasePattern(wordsOf('article', 'possessive', 'this-one')).source})\\s?)?(?:(?:${anyLanguage(itself)}|${phrasePattern(wordsOf('bag', 'piece', 'first-person')).source})\\s)?(?:(?:${no})\\s(?:si\\s|se\\s)?)?(?:${phrasePattern(wordsOf('can')).source})\\s(?:[\\p{L}']{1,10}\\s){0,3}$`,
   'u',
 );
 const closesSoon = /^(?:\s[\p{L}']{1,12}){0,3}\s?$/u;
@@ -93,6 +101,9 @@ function wholeRefusal(text: string, from: number, to: number): { from: number; t
   const after = rightBehind(text, to);
   const behind = (notAllowedBehind.exec(after) ?? deniedBehind.exec(after))?.[0].trimEnd().length ?? 0;
   if (behind > 0) return { from, to: to + behind };
+  const clause = clauseAround(text, from, to);
+  if (isBarred(text, from, to))
+    return { from: from - text.slice(clause.start, from).trimStart().length, to: clause.end };
   return { from: from - (notAllowedAhead.exec(rightAhead(text, from))?.[0].length ?? 0), to };
 }
 

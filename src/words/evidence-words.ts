@@ -16,6 +16,8 @@ export interface EvidenceWords {
   facts: Record<FactName, string>;
   /** One date or place does not fit all of these. */
   conflict: (over: 'date' | 'place', hard: boolean, clauses: readonly string[]) => string;
+  /** A code read by its shape alone stands apart from the rest of these. */
+  apartByShape: (clauses: readonly string[]) => string;
   /** What of this was read, seen and said agrees on the stretch; each is quoted in short. */
   agreeing: (told: Record<Known, readonly string[]>, stretch: string, kit: Kit) => string;
   /** Why an agreement of two facts tells something, a sentence each. */

@@ -56,6 +56,10 @@ export const sayConflict = (
     facts.map((one) => clauseOf(one, language)),
   );
 
+/** The same where a code among them is read by its shape alone. */
+export const sayApartByShape = ({ facts }: { facts: readonly Stated[] }, language: Language): string =>
+  catalogues[language].apartByShape(facts.map((one) => clauseOf(one, language)));
+
 /** A statement in as few words as tell which it is: the code, or the words quoted. */
 function shortly({ says }: Stated, kit: Kit): string {
   if ('words' in says) return kit.quote(says.words);

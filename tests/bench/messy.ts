@@ -37,11 +37,17 @@ const told: Record<MessyPart, string> = {
   'pilgrims set aside': 'written with those, set aside before any reader ran on them, opened once and mended since',
   settlers: 'into three of them a founded doubt, with their truth before any reader ran on them, and tuned on since',
   'settlers set aside': 'written with those, set aside before any reader ran on them, opened once and mended since',
+  villagers:
+    'into a part of them something that founds a doubt was written, with their truth before any reader ran on them, and tuned on since',
   'guests set aside': 'written with those, set aside before any reader ran on them, opened once and mended since',
 };
 
 const day = (which: MessyPart) =>
-  /^(?:neighbours|guests|townsfolk|lodgers|wayfarers|pilgrims|settlers)/.test(which) ? '2026-11-30' : '2026-11-29';
+  /^villagers/.test(which)
+    ? '2026-12-01'
+    : /^(?:neighbours|guests|townsfolk|lodgers|wayfarers|pilgrims|settlers)/.test(which)
+      ? '2026-11-30'
+      : '2026-11-29';
 
 /** How often what was planted is not told; nothing where nothing was. */
 function missedOf(scores: readonly { planted: boolean; missed: boolean }[]): string {
@@ -98,6 +104,7 @@ export async function printMessy(): Promise<void> {
   await printSet('wayfarers');
   await printSet('pilgrims');
   await printSet('settlers');
+  await printSet('villagers');
   await printCallers('callers');
   if (process.env.LISTING_PART !== 'all') return;
   await printSet('set aside');

@@ -19,7 +19,7 @@ import { shortClaim } from '../unit/claim/listing-of';
  * twelve of them one thing was written that founds a doubt; sixteen (`Random(20261204)`) are set aside. `lodgers.json`
  * came after that, of the same make: something in six of its 36, and twelve (`Random(20261205)`) set aside; so did
  * `wayfarers.json` (`Random(20261206)`) and `pilgrims.json` (`Random(20261207)`). The 27 of `settlers.json` are plain ads
- * and small shops; into three of them something was written, and nine (`Random(20261208)`) are set aside.
+ * and small shops; into three of them something was written, and nine (`Random(20261208)`) are set aside. `villagers.json` came last.
  */
 
 const read = (name: string) => readFileSync(new URL(name, import.meta.url), 'utf8');
@@ -43,7 +43,7 @@ const [strangers, passersBy] = [tableOf('strangers.json'), tableOf('passers-by.j
 const [neighbours, guests] = [tableOf('neighbours.json'), tableOf('guests.json')];
 const [townsfolk, lodgers] = [tableOf('townsfolk.json'), tableOf('lodgers.json')];
 const [wayfarers, pilgrims] = [tableOf('wayfarers.json'), tableOf('pilgrims.json')];
-const settlers = tableOf('settlers.json');
+const [settlers, villagers] = [tableOf('settlers.json'), tableOf('villagers.json')];
 const messyTruths: Truths = {
   ...first,
   ...later,
@@ -56,6 +56,7 @@ const messyTruths: Truths = {
   ...wayfarers,
   ...pilgrims,
   ...settlers,
+  ...villagers,
 };
 
 /** A page of which only doubts are told. */
@@ -92,6 +93,7 @@ const parts = {
   'pilgrims set aside': () => asideOf(pilgrims),
   settlers: () => seenOf(settlers),
   'settlers set aside': () => asideOf(settlers),
+  villagers: () => seenOf(villagers),
 };
 export type MessyPart = keyof typeof parts;
 export const messyPages = (which: MessyPart): string[] => parts[which]();

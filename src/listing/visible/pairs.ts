@@ -153,12 +153,12 @@ function opensSellersBox({ elements }: Snapshot, index: number): boolean {
 }
 const sellersBox = /(^|[\s_-])(seller|vendor|vendeur|verkaeufer|venditore|vendedor|verkoper)($|[\s_-])/i;
 
-/** A link to a member's page names the seller where nothing else does. */
+/** A link to a member's page names the seller where nothing else does; of one that is only called so, a name in one word. */
 function addProfile(snapshot: Snapshot, index: number, add: Add): void {
   const { element } = snapshot.elements[index] as PageElement;
-  const isWriter = writerClass.test(attributeText(element, 'class')) && attributeText(element, 'rel') !== 'author';
+  const [called, name] = [attributeText(element, 'class'), textOf(snapshot, index).split('\n')[0] as string];
+  const isWriter = writerClass.test(called) && attributeText(element, 'rel') !== 'author';
   const isNamed = isWriter || profilePath.test(attributeText(element, 'href')) || opensSellersBox(snapshot, index);
-  if (!isNamed || isAmongOthers(snapshot, index)) return;
-  const name = textOf(snapshot, index).split('\n')[0] as string;
-  if (name.length >= 2 && name.length <= 40) add('seller', name, index);
+  if (!isNamed && !(sellersBox.test(called) && !/\s/.test(name))) return;
+  if (name.length >= 2 && name.length <= 40 && !isAmongOthers(snapshot, index)) add('seller', name, index);
 }

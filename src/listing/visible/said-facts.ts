@@ -16,7 +16,7 @@ import { findRatings } from '../../text/rating';
 import { findReturns } from '../../text/returns';
 import { findSalesCounts } from '../../text/sales-count';
 import { findShipping } from '../../text/shipping';
-import { findTraders } from '../../text/trader';
+import { findTraders, isCompanyName } from '../../text/trader';
 import { sellersOwn } from '../../text/voices';
 import { findWatchers } from '../../text/watchers';
 import { type Draft, likeliest, type Provenance, propose } from '../draft';
@@ -63,16 +63,23 @@ export function readSaidFacts(text: string, draft: Draft, hints: ReadHints): { a
 /** "What dealers sell may go back": the house speaks of those who sell there. */
 const ofOthers = phraseTest(wordsOf('those-who-sell'));
 /**
- * Within how many days a piece may go back, as a shop's footer says it where nothing else on the page speaks of returns. The
+ * Within how many days a piece may go back, and that a company sells it, as a shop's footer says it where nothing else on the page speaks of returns. The
  * terms of a market, which names a seller beside itself, are not the seller's, and what a footer refuses may be said of
  * other goods.
  */
 export function readFooter(footer: string, draft: Draft): void {
   const seller = likeliest(draft.seller.name);
-  if (draft.returns.length > 0 || (seller !== '' && !footer.includes(seller))) return;
-  for (const line of footer.split('\n'))
-    for (const { value, words } of ofOthers.test(foldWords(line).text) ? [] : findReturns(line))
-      if (value.accepted && value.days !== null) propose(draft.returns, { ...value, words }, from('footer', 0.4));
+  if (seller !== '' && !footer.includes(seller)) return;
+  const terms = footer
+    .split('\n')
+    .flatMap((line) => (ofOthers.test(foldWords(line).text) ? [] : findReturns(line)))
+    .filter(({ value }) => value.accepted && value.days !== null);
+  if (draft.returns.length === 0)
+    for (const { value, words } of terms) propose(draft.returns, { ...value, words }, from('footer', 0.4));
+  const company = footer.split(/[\n,;|·]|(?<=\p{L}{4})\.\s/u).find(isCompanyName);
+  // Who grants returns there sells by itself: a market's company does not.
+  if (terms.length > 0 && draft.seller.trader.length === 0)
+    propose(draft.seller.trader, company && 'trader', from('footer', 0.4), company?.trim());
 }
 
 /** Whether a line stands under a heading for the seller, or names the seller. */

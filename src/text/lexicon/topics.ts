@@ -61,8 +61,10 @@ import dyed from './dyed.json' with { type: 'json' };
 import family from './family.json' with { type: 'json' };
 import feels from './feels.json' with { type: 'json' };
 import firstPerson from './first-person.json' with { type: 'json' };
+import forATime from './for-a-time.json' with { type: 'json' };
 import formerOne from './former-one.json' with { type: 'json' };
 import freshParts from './fresh-parts.json' with { type: 'json' };
+import fromLying from './from-lying.json' with { type: 'json' };
 import gifted from './gifted.json' with { type: 'json' };
 import goesAlong from './goes-along.json' with { type: 'json' };
 import goesInside from './goes-inside.json' with { type: 'json' };
@@ -122,6 +124,7 @@ import newBehindPart from './new-behind-part.json' with { type: 'json' };
 import noCondition from './no-condition.json' with { type: 'json' };
 import noNegation from './no-negation.json' with { type: 'json' };
 import noWear from './no-wear.json' with { type: 'json' };
+import notMuch from './not-much.json' with { type: 'json' };
 import notOffered from './not-offered.json' with { type: 'json' };
 import notThisPiece from './not-this-piece.json' with { type: 'json' };
 import notVouched from './not-vouched.json' with { type: 'json' };
@@ -358,6 +361,9 @@ export const topics = {
   'no-condition': noCondition,
   'no-negation': noNegation,
   'no-wear': noWear,
+  'from-lying': fromLying,
+  'not-much': notMuch,
+  'for-a-time': forATime,
   'not-offered': notOffered,
   'not-this-piece': notThisPiece,
   'not-vouched': notVouched,

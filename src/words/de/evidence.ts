@@ -64,6 +64,8 @@ export const evidence: EvidenceWords = {
     const which = clauses.length === 1 ? 'dazu' : clauses.length === 2 ? 'zu beidem' : 'zu allem';
     return `${hard ? none : `Kaum ${over === 'date' ? 'eine' : 'ein'} ${one}`} passt ${which}: ${clauses.join('; ')}`;
   },
+  apartByShape: (clauses) =>
+    `Keine Herstellerdatei kennt diesen Code, und was seine Form allein ergäbe, passt nicht dazu: ${clauses.join('; ')}`,
   agreeing({ read, seen, said: claimed }, stretch, kit) {
     const parts = [
       read.length > 0 ? `der Code (${kit.list(read)})` : '',

@@ -57,6 +57,8 @@ export const evidence: EvidenceWords = {
     const which = clauses.length === 1 ? 'this' : clauses.length === 2 ? 'both' : 'all of these';
     return `${hard ? `No one ${over} fits` : `Hardly any ${over} fits`} ${which}: ${clauses.join('; ')}`;
   },
+  apartByShape: (clauses) =>
+    `No maker file knows this code, and what its shape alone would give does not fit: ${clauses.join('; ')}`,
   agreeing({ read, seen, said: claimed }, stretch, kit) {
     const parts = [
       read.length > 0 ? `what the code reads (${kit.list(read)})` : '',

@@ -133,14 +133,25 @@ describe('evidence-agrees', () => {
     expect(told(dated(2003, null), czech, made(2005))).toEqual(['silent']);
     expect(told(dated(2003, null), czech, made(1985))).toEqual(['silent']);
   });
-  it('tells a claim against a code itself when no maker file is there to judge it', () => {
-    const evidence = [piece('a', 'claimed', 'claim', year(1987)), piece('b', 'code', 'reading', year(1995), 'soft')];
+  const readBy = (maker: string | null): Dating => ({
+    ...piece('b', 'code', 'reading', year(1995), 'soft'),
+    says: { kind: 'code', from: 'claim', code: 'TH 9501', by: [{ maker, invented: false }] },
+  });
+  it('tells softly, and asks nobody, where a code stands against a claim or a mark by its shape alone', () => {
+    const evidence = [piece('a', 'claimed', 'claim', year(1987)), readBy(null)];
     const finding = onlyFinding(evidenceAgrees, facts({ evidence, maker: null }));
-    expect([finding.kind, finding.evidence]).toEqual(['doubt', ['a', 'b']]);
-    expect(finding.innocent).toMatch(/^No maker file reads this code/);
-    const marked = [piece('a', 'mark', 'mark', year(1960)), piece('b', 'code', 'reading', year(1995), 'soft')];
-    expect(onlyFinding(evidenceAgrees, facts({ evidence: marked, maker: null })).kind).toBe('doubt');
+    expect([finding.kind, finding.evidence, finding.asks]).toEqual(['gap', ['a', 'b'], []]);
+    expect(finding.statement).toMatch(
+      /^No maker file knows this code, and what its shape alone would give does not fit:/,
+    );
+    expect(finding.innocent).toMatch(/^This maker may write its codes in another way/);
+    const marked = [piece('a', 'mark', 'mark', year(1960)), readBy(null)];
+    expect(onlyFinding(evidenceAgrees, facts({ evidence: marked, maker: null })).kind).toBe('gap');
     expect(said(evidenceAgrees, facts({ evidence: marked }))).toEqual(['silent']);
+  });
+  it('doubts what a file that reads the code is against, also one of a maker that nobody named', () => {
+    const evidence = [piece('a', 'claimed', 'claim', year(1987)), readBy('Ondrasse')];
+    expect(onlyFinding(evidenceAgrees, facts({ evidence, maker: null })).kind).toBe('doubt');
   });
   it('doubts two codes that are shown, of which one may be a repair’s, and leaves a quoted one to its own check', () => {
     const evidence = [piece('d1', 'code:A', 'reading', year(1987)), piece('d2', 'code:B', 'reading', year(1995))];

@@ -58,3 +58,14 @@ describe('brass that opens an item of its own', () => {
     expect(materials(`Olive twill, brass ${words.join(' ')}.`)).toEqual([]);
   });
 });
+
+it.each<[string, string[]]>([
+  ['With a striped cotton lining and nickel fittings.', ['lining = cotton', 'hardware = nickel']],
+  ['A bag of dark green deerskin.', ['body = green deerskin']],
+  ['Tan cowhide, two brass locks.', ['body = tan leather', 'lock = brass']],
+  [
+    'It is a satchel, made in England, in conker brown leather, with a brass lock.',
+    ['body = brown leather', 'lock = brass'],
+  ],
+  ['It comes in a box, in conker brown paper.', []],
+])('a word for a material may end with its part: %s', (words, said) => expect(materials(words)).toEqual(said));

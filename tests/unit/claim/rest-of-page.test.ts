@@ -64,3 +64,19 @@ it('names of the seller of four letters and more are blank as well, wherever the
   expect(left('', 'Of calf.', 'Of calf. ann, 1994, ann', seller('ann'))).toBe('········ ann, 1994, ann');
   expect(left('', 'Of calf.', 'Of calf. ann , 1994', seller(' ann '))).toBe('········ ann , 1994');
 });
+
+it.each([
+  'Superb, mine is from 2003, in green. Good luck!',
+  'Superbe, la mienne est de 2003, en vert. Bonne vente !',
+  'Sehr schön, meine ist von 2003, in Grün.',
+  'Bellissima, la mia è del 2003, verde.',
+  'Preciosa, la mía es de 2003, en verde.',
+  'Mooi, de mijne is uit 2003, in groen.',
+])('who compares with a piece of their own is not the seller, whatever they are called: %s', async (comment) => {
+  const html = (text: string) =>
+    `<main><h1>Ashgrove Frome 24</h1><div class="post"><a class="seller-name" href="/m/12">tarn</a><p class="price">€310</p><div class="description"><p>A black calf bag with a brass zip, bought in Turin in 2014 and worn to work since then.</p></div></div><div class="post"><b>lanière</b><p>${text}</p></div></main>`;
+  const dates = async (text: string) =>
+    findClaims(await readHtml(html(text)), []).flatMap((claim) => (claim.kind === 'made' ? [claim.span.from] : []));
+  expect(await dates(comment)).toEqual([]);
+  expect(await dates('Made in 2003.')).toEqual(['2003-01-01']);
+});

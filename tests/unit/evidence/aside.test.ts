@@ -164,6 +164,9 @@ test('how a piece is described is held against what else is said of the same par
     'leather-imitation quality-cowhide quality-pleather conflicts false',
   ]);
   expect(described(leather('cowhide', true), leather('pleather', false, null, 'is-not'))).toEqual([]);
+  const someOther = claim('leather', 'pleather', { real: false, of: null, inPart: true, polarity: 'is' });
+  // Of some part that is not said it leaves the rest of leather.
+  expect(described(leather('cowhide', true), someOther)).toEqual([]);
   const wear = (words: string, polarity: 'is' | 'is-not') => ({ ...claim('wear', words, { polarity }), id: words });
   const fresh = claim('condition', 'brand new', { condition: 'new' });
   expect(described(fresh, wear('Scratches', 'is'), wear('scuffs', 'is'), wear('scuffs', 'is-not'))).toEqual([

@@ -60,6 +60,21 @@ describe('an article is no offer, whatever sums it names', () => {
   });
 });
 
+describe('a page that its builder calls an article', () => {
+  const page = (meta: string, price: string) =>
+    told(`${head(`<title>Music satchel</title><meta property="og:type" content="article">${meta}`)}
+      <body><article><h1>Music satchel</h1><p><img src="/p/1.jpg" width="900" height="700"></p>${price}<p>Given to our autumn fair, with a brass lock.</p></article></body></html>`);
+  const price = '<p class="price">£28.00</p>';
+  it('offers what has its price right under the heading, and was not published as a text', async () => {
+    expect(await page('', price)).toMatchObject({ kind: 'listing', page: 'offer' });
+  });
+  it('is one where it has the time of a text, or no price of its own', async () => {
+    const published = '<meta property="article:published_time" content="2026-02-01">';
+    expect(await page(published, price)).toMatchObject({ page: 'article' });
+    expect(await page('', '<p>Last year it brought £28.00, said the vicar.</p>')).toMatchObject({ page: 'article' });
+  });
+});
+
 describe('what stands beside an offer makes no list of it', () => {
   const shop = (count: number) =>
     `<main><h1>Ondrasse Carryall 30</h1><form class="buy"><button>Add to basket</button></form>

@@ -68,3 +68,20 @@ it.each([
   const { seller } = await read(`<h1>Ashgrove Frome 24</h1><p>£85</p>${prose}<p>Seller: <b>${name}</b></p>`);
   expect([seller.name[0]?.value, seller.trader[0]?.value]).toEqual([name, trader]);
 });
+
+describe('a link whose class says that it is the seller’s', () => {
+  const seller = async (link: string) =>
+    (
+      await read(
+        `<h1>Ashgrove Frome 24</h1><img src="/p/1.jpg" width="900" height="900"><article><header>${link}</header></article><p class="price">£85</p>${prose}`,
+      )
+    ).seller.name.map(({ value }) => value);
+  it('names who sells, wherever it leads', async () => {
+    expect(await seller('<a class="seller" href="/m/x">tarn_otter</a>')).toEqual(['tarn_otter']);
+    expect(await seller('<a class="vendor" href="#">birk77</a>')).toEqual(['birk77']);
+  });
+  it('asks something of the reader where it is several words', async () => {
+    expect(await seller('<a class="seller" href="/ask">Ask the seller</a>')).toEqual([]);
+    expect(await seller('<div class="comments"><a class="seller" href="/m/x">tarn_otter</a></div>')).toEqual([]);
+  });
+});

@@ -230,6 +230,15 @@ it.each([
   expect(parseMeasures(said, 'en').map(({ measure }) => measure.dimension)).toEqual(wanted);
 });
 
+it.each([
+  ['Dentro si legge T5-118/94. È 24 x 20 x 14 cm.', [240, 200, 140]],
+  ['The stamp says M3-214/98. 28 x 17 x 5 cm.', [280, 170, 50]],
+  ['H. 22. L. 30 cm.', [220, 300]],
+  ['Height 22 cm. 30 x 17 cm.', [220, 300, 170]],
+])('a code that ends its sentence is no side of what follows: %s', (text, mm) => {
+  expect(parseMeasures(text, null).map(({ measure }) => measure.mm)).toEqual(mm);
+});
+
 it('digits one by one are a code, the first of them too', () => {
   expect(parseMeasures('Number inside reads 1 4 C 5 0 M 3 7 (yes)', 'en')).toEqual([]);
 });

@@ -6,6 +6,7 @@ import type { Topic } from '../../../src/text/lexicon';
  */
 export const smallWords: readonly Topic[] = [
   'allowed',
+  'from-lying',
   'those-who-sell',
   'can',
   'degree',

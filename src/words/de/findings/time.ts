@@ -1,5 +1,5 @@
 import type { WordsFor } from '../../finding-words';
-import { sayAgreeing, sayConflict, sayExplanation } from '../../say-evidence';
+import { sayAgreeing, sayApartByShape, sayConflict, sayExplanation } from '../../say-evidence';
 import { systemName } from '../../system-name';
 import { codeShown, readingsSaid } from '../codes';
 import { claimed, datedSaid, markSaid } from '../dates';
@@ -109,14 +109,16 @@ export const time: WordsFor<
     title: 'Alles, was Zeit oder Ort des Stücks angibt, passt zusammen',
     failureTitle: 'Was Zeit oder Ort des Stücks angibt, passt nicht alles zusammen',
     rule: 'Ein Stück entstand zu einer Zeit und an einem Ort, die alles an ihm erlaubt.',
-    statement: (data) => `${'facts' in data ? sayConflict(data, 'de') : sayAgreeing(data, 'de')}.`,
+    statement(data) {
+      if (!('facts' in data)) return `${sayAgreeing(data, 'de')}.`;
+      return `${data.byShape ? sayApartByShape(data, 'de') : sayConflict(data, 'de')}.`;
+    },
     innocent: 'Vielleicht ist eine der Angaben falsch gelesen, oder ein Teil stammt von einer späteren Reparatur.',
     explained(data) {
       if (!('facts' in data)) return null;
-      const shape =
-        'Keine Herstellerdatei liest diesen Code: Dieser Hersteller schreibt seine Codes vielleicht anders.';
-      const wrong = data.explained ? `${sayExplanation(data.explained, data.explained.fact, 'de')}.` : '';
-      return [data.byShape ? shape : '', wrong].filter(Boolean).join(' ') || null;
+      if (data.byShape)
+        return 'Vielleicht schreibt dieser Hersteller seine Codes anders: Das sagt nur seine eigene Liste.';
+      return data.explained ? `${sayExplanation(data.explained, data.explained.fact, 'de')}.` : null;
     },
     settles: 'Die der genannten Angaben, die sich am leichtesten in einem scharfen Foto zeigen lässt.',
   },

@@ -1,5 +1,5 @@
 import type { WordsFor } from '../../finding-words';
-import { sayAgreeing, sayConflict, sayExplanation } from '../../say-evidence';
+import { sayAgreeing, sayApartByShape, sayConflict, sayExplanation } from '../../say-evidence';
 import { systemName } from '../../system-name';
 import { codeShown, readingsSaid } from '../codes';
 import { claimed, datedSaid, markSaid } from '../dates';
@@ -104,13 +104,15 @@ export const time: WordsFor<
     title: 'All that dates or places the piece can hold together',
     failureTitle: 'What dates or places the piece cannot all hold together',
     rule: 'A piece was made at one time and in one place, which everything about it allows.',
-    statement: (data) => `${'facts' in data ? sayConflict(data, 'en') : sayAgreeing(data, 'en')}.`,
+    statement(data) {
+      if (!('facts' in data)) return `${sayAgreeing(data, 'en')}.`;
+      return `${data.byShape ? sayApartByShape(data, 'en') : sayConflict(data, 'en')}.`;
+    },
     innocent: 'One of the facts may be misread, or a part may be a later repair.',
     explained(data) {
       if (!('facts' in data)) return null;
-      const shape = 'No maker file reads this code: this maker may write its codes in another way.';
-      const wrong = data.explained ? `${sayExplanation(data.explained, data.explained.fact, 'en')}.` : '';
-      return [data.byShape ? shape : '', wrong].filter(Boolean).join(' ') || null;
+      if (data.byShape) return 'This maker may write its codes in another way: only its own list would tell.';
+      return data.explained ? `${sayExplanation(data.explained, data.explained.fact, 'en')}.` : null;
     },
     settles: 'Whichever of the facts named is easiest to show in a sharp photo.',
   },
