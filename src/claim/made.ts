@@ -19,6 +19,7 @@ import {
   wordsOf,
   wordsWithout,
 } from '../text';
+import { isAlsoOffered } from './also-offered';
 import { isBehindCountry } from './country-and-year';
 import { datesIn } from './dates-in';
 import { invoiceIn } from './event-details';
@@ -128,6 +129,7 @@ function subjectOf(
     return null;
   if (isOpenOrRange(date) && isRunOfModel(text, start)) return null;
   if (isOfModelsRun(text, start, end) || (isCoarse(date) && isOfReissue(text, start, end))) return null;
+  if (isAlsoOffered(text, start)) return null;
   if (isOfModelNotMine(text, start, end) || isOfPapersThing(text, start, end, from.title)) return null;
   const since = isSince(date, text.slice(start, end));
   if (since && isOfShop(text, start, end)) return null;

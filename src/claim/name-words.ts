@@ -220,9 +220,9 @@ function besideBag(text: string, { name, start }: NamedMaker): boolean {
     return false;
   return bagAhead.test(foldWords(text.slice(0, start)).text);
 }
-/** With what it is for: "sac de voyage", "borsa da viaggio". */
+/** With what it is for or of: "sac de voyage", "borsa da viaggio", "borsa in cuoio". */
 const bagAhead = textPattern(
-  `(?:${phrasePattern(wordsOf('bag', 'kind-of-piece')).source})\\s(?:(?:de|a|da)\\s\\p{L}{3,12}\\s)?$`,
+  `(?:${phrasePattern(wordsOf('bag', 'kind-of-piece')).source})\\s(?:(?:de|a|da|in|en|aus|van)\\s\\p{L}{3,12}\\s)?$`,
 );
 const joinedName = /[&+]/;
 const namesPiece = phraseTest(wordsOf('bag', 'kind-of-piece'));

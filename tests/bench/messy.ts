@@ -36,6 +36,7 @@ const told: Record<MessyPart, string> = {
   pilgrims: 'into a sixth of them a founded doubt, with their truth before any reader ran on them, and tuned on since',
   'pilgrims set aside': 'written with those, set aside before any reader ran on them, opened once and mended since',
   settlers: 'into three of them a founded doubt, with their truth before any reader ran on them, and tuned on since',
+  'villagers set aside': 'in part by another hand, set aside before any reader ran on them, opened once',
   'settlers set aside': 'written with those, set aside before any reader ran on them, opened once and mended since',
   villagers:
     'into a part of them something that founds a doubt was written, with their truth before any reader ran on them, and tuned on since',
@@ -118,5 +119,6 @@ export async function printMessy(): Promise<void> {
   await printSet('wayfarers set aside');
   await printSet('pilgrims set aside');
   await printSet('settlers set aside');
+  await printSet('villagers set aside');
   await printCallers('callers set aside');
 }

@@ -19,7 +19,8 @@ import { shortClaim } from '../unit/claim/listing-of';
  * twelve of them one thing was written that founds a doubt; sixteen (`Random(20261204)`) are set aside. `lodgers.json`
  * came after that, of the same make: something in six of its 36, and twelve (`Random(20261205)`) set aside; so did
  * `wayfarers.json` (`Random(20261206)`) and `pilgrims.json` (`Random(20261207)`). The 27 of `settlers.json` are plain ads
- * and small shops; into three of them something was written, and nine (`Random(20261208)`) are set aside. `villagers.json` came last.
+ * and small shops; into three of them something was written, and nine (`Random(20261208)`) are set aside. The 36 of
+ * `villagers.json` came last, by two hands: six of the first hand's 18 (`Random(20261209)`) and all of the other's are set aside.
  */
 
 const read = (name: string) => readFileSync(new URL(name, import.meta.url), 'utf8');
@@ -94,6 +95,7 @@ const parts = {
   settlers: () => seenOf(settlers),
   'settlers set aside': () => asideOf(settlers),
   villagers: () => seenOf(villagers),
+  'villagers set aside': () => asideOf(villagers),
 };
 export type MessyPart = keyof typeof parts;
 export const messyPages = (which: MessyPart): string[] => parts[which]();

@@ -37,6 +37,11 @@ describe('one or two words of a title behind what the piece is', () => {
     ['Leather satchel Halvard & Finch', ['Halvard & Finch']],
     ['Leather satchel Finch Portugal', []],
     ['Leather satchel Finch brown', ['Finch']],
+    ['Borsa in cuoio Brescagli', ['Brescagli']],
+    ['Sac en cuir Aubrac', ['Aubrac']],
+    ['Tasche aus Leder Bergmoser', ['Bergmoser']],
+    ['Borsa in pelle Firenze', []],
+    ['Sac en cuir Marron', []],
     ['Leather satchel brown Finch', []],
     ['Halvard Finch', []],
   ])('are a maker where no list knows them, and no place is among them: %s', (title, wanted) =>
