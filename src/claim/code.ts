@@ -52,7 +52,9 @@ const ofTrade = textPattern(
 const isOfTrade = (text: string, { start, code }: { start: number; code: string }): boolean =>
   ofTrade.test(rightBehind(text, start + code.length));
 
-const or = textPattern(`^\\s?[?？]?\\s?(?:(?:${anyWithGaps(jointWords.either)})\\s|(?:${jointWords.either[6]})\\s?)$`);
+/** "Or" right behind a code; in Japanese no space has to follow. */
+const orBehind = `^\\s?[?？]?\\s?(?:(?:${anyWithGaps(jointWords.either)})\\s|(?:${jointWords.either[6]})\\s?)`;
+const or = textPattern(`${orBehind}$`);
 /** "KV0915 or KV0975, the digit is worn": two of which one is the piece's. */
 function areEither(
   text: string,
@@ -64,9 +66,7 @@ function areEither(
   return gap.length <= longestJoint && or.test(gap);
 }
 const longestJoint = 12;
-const orOther = textPattern(
-  `^\\s?[?？]?\\s?(?:(?:${anyWithGaps(jointWords.either)})\\s|(?:${jointWords.either[6]})\\s?)([a-z\\d]{3,14})(?![a-z\\d])`,
-);
+const orOther = textPattern(`${orBehind}([a-z\\d]{3,14})(?![a-z\\d])`);
 /** The same, where the other stands too near to be a code of its own: but for a character or two it is the first. */
 function isOneOf(text: string, { start, code }: { start: number; code: string }): boolean {
   const end = start + code.length;

@@ -5,7 +5,7 @@ import { type Hit, phrasePattern, rightAhead, tableWords, textPattern, wordsOf }
 import { isOfAnotherThing } from './another-thing';
 import { nameFinder } from './by-makers';
 import { isHedgedName } from './hedged-authorship';
-import { makerNamed, unknownInTitle } from './name-words';
+import { makerNamed, type NamedMaker, unknownInTitle } from './name-words';
 import { namedTwice } from './named-twice';
 import { type ClaimDraft, foldedRange, type Passage, saidIn, saidInData, titleOf } from './passage';
 import type { Claim } from './types';
@@ -68,31 +68,32 @@ export function makerClaims(passages: Passage[], listing: Listing, makers: Maker
   ];
 }
 
-/** A maker that no file knows, where the title, which has this unknown name, or else the text names one beyond doubt. */
+/**
+ * A maker that no file knows, where the title, which has this unknown name, or else the text names one beyond doubt, or
+ * both have it.
+ */
 function withoutFile(passages: readonly Passage[], unknown: string | null): ClaimDraft[] {
+  const claimOf = (from: Passage, named: NamedMaker | null): ClaimDraft[] =>
+    named !== null && !namesNobody(named.name) && isSaidOfMaker(from, ...foldedRange(from, named))
+      ? [{ kind: 'maker', maker: named.name, ...saidIn(from, { ...named, words: named.name }, 0.6) }]
+      : [];
+  for (const from of passages) {
+    const found = claimOf(from, makerNamed(from, unknown));
+    if (found.length > 0) return found;
+  }
   const title = titleOf(passages);
   const twice = title && unknown !== null ? namedTwice(title, unknown, passages) : null;
-  const found = passages.map((from) => ({ from, named: makerNamed(from, unknown) }));
-  for (const { from, named } of twice ? [...found, { from: twice.from, named: twice }] : found) {
-    if (!named || namesNobody(named.name)) continue;
-    const { text } = from.folded;
-    const [start, end] = foldedRange(from, named);
-    if (isUnsaid(text, start, end) || isHedgedName(text, start, end)) continue;
-    if (isOfAnotherThing(from, { foldedStart: start, foldedEnd: end })) continue;
-    return [{ kind: 'maker', maker: named.name, ...saidIn(from, { ...named, words: named.name }, 0.6) }];
-  }
-  return [];
+  return twice ? claimOf(twice.from, twice) : [];
 }
 
-function mentions(from: Passage, makers: MakerFile[]): Hit<string>[] {
-  const { text } = from.folded;
-  return nameFinder(makers)(from.folded).filter(
-    (hit) =>
-      !isUnsaid(text, hit.foldedStart, hit.foldedEnd) &&
-      !isHedgedName(text, hit.foldedStart, hit.foldedEnd) &&
-      !isOfAnotherThing(from, hit),
-  );
-}
+const mentions = (from: Passage, makers: MakerFile[]): Hit<string>[] =>
+  nameFinder(makers)(from.folded).filter(({ foldedStart, foldedEnd }) => isSaidOfMaker(from, foldedStart, foldedEnd));
+
+/** Whether a name, at a place of the folded text, is said of who made the piece: neither denied nor hedged, nor of another thing. */
+const isSaidOfMaker = (from: Passage, foldedStart: number, foldedEnd: number): boolean =>
+  !isUnsaid(from.folded.text, foldedStart, foldedEnd) &&
+  !isHedgedName(from.folded.text, foldedStart, foldedEnd) &&
+  !isOfAnotherThing(from, { foldedStart, foldedEnd });
 
 /** "Made by", right before the name. */
 const madeBy = textPattern(`(?:${phrasePattern(wordsOf('made-by')).source})\\s(?:the\\s)?$`);

@@ -171,7 +171,7 @@ function makerInSentence(from: Passage): NamedMaker | null {
 /** A cobbler, an aunt, a hand: no house. */
 const besides = phraseTest(wordsOf('people', 'shop', 'family', 'others-kin'));
 
-interface NamedMaker {
+export interface NamedMaker {
   name: string;
   start: number;
   end: number;

@@ -8,7 +8,6 @@ import { tellingFinder } from '../words';
 import { plantBeside, type SaidPlant } from './said-plant';
 
 const inTurn = tellingFinder('in-turn');
-const verbs = tellingFinder('stands-for', 'strong-stands-for');
 const strongly = tellingFinder('strong-stands-for');
 const denied = tellingFinder('is-not');
 /** In Japanese the denial closes the sentence: its particle alone denies nothing. */
@@ -23,8 +22,8 @@ const codeRow = new RegExp(
   `(?<![\\p{Script=Latin}\\d.'’-])${code}(?:${joint}${code}){1,7}(?![\\p{Script=Latin}\\d'’-])`,
   'gu',
 );
-const article =
-  "(?:(?:the|in|at|die|der|das|den|le|la|les|à|en|il|lo|gli|a|el|los|las|de|het|te)\\s|[lL]['’]|all['’])?";
+const articles = 'the|in|at|die|der|das|den|le|la|les|à|en|il|lo|gli|a|el|los|las|de|het|te';
+const article = `(?:(?:${articles})\\s|[lL]['’]|all['’])?`;
 const word = "\\p{Lu}[\\p{L}'’-]{1,30}";
 const latin = `${article}${word}(?:[ -](?:(?:de|la|del|di|sur|am|an|der|upon|on|en)[ -]){0,2}${word}){0,3}(?:\\s?\\([^()]{3,30}\\))?`;
 const japanese = '[\\p{Script=Han}\\p{Script=Katakana}ー]{1,12}';
@@ -50,16 +49,12 @@ const rowsOf = (text: string, row: RegExp): Row[] =>
     end: index + all.length,
   }));
 
-const opening =
-  /^(?:(?:the|in|at|die|der|das|den|le|la|les|à|en|il|lo|gli|a|el|los|las|de|het|te)\s|[ld]['’]|all['’])/iu;
+const opening = new RegExp(`^(?:(?:${articles})\\s|[ld]['’]|all['’])`, 'iu');
 function placeOf(name: string): SaidPlace | null {
   const bare = name.replace(opening, '').replace(/(?:の)?(?:工場|工房)$/u, '');
   const place = readPlace(bare, /^\p{Script=Latin}/u.test(bare) ? 'words' : 'cell');
   return place && !namesMonth(place.name ?? '') && materials(bare).length === 0 ? place : null;
 }
-
-/** What of a row of names is one row of so many: a name may stand before it that is of something else. */
-const asMany = (row: Row, count: number): string[] | null => (row.members.length === count ? row.members : null);
 
 /**
  * "T, O and P stand for Truro, Oundle and Penrith respectively": as many codes as places, each in the other row's order. The
@@ -76,13 +71,13 @@ export function plantsInTurn(sentence: string): SaidPlant[] | null {
     const names = rowsOf(text, nameRow).filter((row) => row.end <= codes.start || row.start >= codes.end);
     const behind = names.find((row) => row.start >= codes.end && row.start - codes.end <= farthest);
     const between = behind ? text.slice(codes.end, behind.start) : '';
-    const said = behind !== undefined && (told || strongly(between).length > 0) && (told || verbs(between).length > 0);
+    const said = behind !== undefined && (told || strongly(between).length > 0);
     const ahead = told
       ? names.findLast((row) => row.end <= codes.start && codes.start - row.end <= farthest)
       : undefined;
     const row = said ? behind : ahead;
     if (!row || isDenied(between)) continue;
-    const own = asMany(row, codes.members.length)?.map(placeOf);
+    const own = row.members.length === codes.members.length ? row.members.map(placeOf) : undefined;
     const isList = own?.every((one) => one !== null) && new Set(codes.members).size === codes.members.length;
     const named = own?.some((one) => one && one.place !== unknownPlace) || ofPlants(text).length > 0 || told;
     if (!isList || !named || periods.some(({ form }) => form !== 'year')) return told ? [] : null;
